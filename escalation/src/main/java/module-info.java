@@ -1,0 +1,16 @@
+/**
+ * The rules of Yardlight as a pure function: old state, stimulus and time in; new state and what to record out.
+ *
+ * <p>There is no {@code requires} here and there must never be one: no logger, no clock, no library.
+ */
+module yardlight.escalation {
+    exports yardlight.escalation;
+    exports yardlight.escalation.alarm;
+    exports yardlight.escalation.heartbeat;
+    exports yardlight.escalation.ladder;
+    exports yardlight.escalation.notice;
+    exports yardlight.escalation.quiet;
+    exports yardlight.escalation.roster;
+    exports yardlight.escalation.setup;
+    exports yardlight.escalation.wording;
+}

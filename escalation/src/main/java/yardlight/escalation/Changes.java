@@ -1,0 +1,19 @@
+package yardlight.escalation;
+
+import java.util.List;
+import java.util.Map;
+import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.alarm.Flood;
+import yardlight.escalation.heartbeat.BoxWatch;
+import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.notice.Notice;
+import yardlight.escalation.quiet.Desk;
+
+/** The new state, as far as it differs from the old one; stored together with the log lines or not at all. */
+public record Changes(
+        List<Alarm> alarms,
+        List<Callout> callouts,
+        List<Notice> notices,
+        List<Desk> desks,
+        List<BoxWatch> boxes,
+        Map<String, Flood> floods) {}

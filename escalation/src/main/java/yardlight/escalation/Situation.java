@@ -1,0 +1,42 @@
+package yardlight.escalation;
+
+import java.util.List;
+import java.util.Optional;
+import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.alarm.Flood;
+import yardlight.escalation.heartbeat.BoxWatch;
+import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.notice.Notice;
+import yardlight.escalation.quiet.Desk;
+import yardlight.escalation.setup.Setup;
+
+/**
+ * The old state, as far as a decision may look at it. The simulation holds all of it; the gateway loads the slice that
+ * a batch needs. What is asked for and was never written is as new: a normal alarm, an empty desk.
+ */
+public interface Situation {
+
+    Setup setup();
+
+    Alarm alarm(AlarmKey key);
+
+    /** The alarms of a site that are not normal, in the order of their keys. */
+    List<Alarm> alarmsAt(String site);
+
+    Optional<Callout> callout(String id);
+
+    /** The callouts of a site that are not over, oldest first. */
+    List<Callout> calloutsAt(String site);
+
+    Flood flood(String site);
+
+    Desk desk(String contact);
+
+    Optional<Notice> notice(String id);
+
+    /** The notices of a callout that were not sent yet. */
+    List<Notice> unsent(String callout);
+
+    Optional<BoxWatch> box(String id);
+}

@@ -1,0 +1,143 @@
+package yardlight.escalation;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.alarm.Report;
+import yardlight.escalation.heartbeat.Heartbeat;
+import yardlight.escalation.setup.Setup;
+
+/** Everything that can make the engine decide. */
+public sealed interface Stimulus {
+
+    enum Kind {
+        REPORTED,
+        BEAT,
+        ALARM_DUE,
+        CALLOUT_DUE,
+        DESK_DUE,
+        BOX_DUE,
+        ACKNOWLEDGE,
+        ANSWER_NOTICE,
+        SHELVE,
+        UNSHELVE,
+        RESET,
+        NOTICE_FATE,
+        SETUP_CHANGED
+    }
+
+    Kind kind();
+
+    /** A box said something of its site's points; in one go, so that what is over by the end calls nobody. */
+    record Reported(String box, List<Report> reports) implements Stimulus {
+        public Reported {
+            reports = List.copyOf(reports);
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.REPORTED;
+        }
+    }
+
+    /** A box gave a sign of life. */
+    record Beat(String box, Heartbeat heartbeat) implements Stimulus {
+        @Override
+        public Kind kind() {
+            return Kind.BEAT;
+        }
+    }
+
+    record AlarmDue(AlarmKey key) implements Stimulus {
+        @Override
+        public Kind kind() {
+            return Kind.ALARM_DUE;
+        }
+    }
+
+    record CalloutDue(String callout) implements Stimulus {
+        @Override
+        public Kind kind() {
+            return Kind.CALLOUT_DUE;
+        }
+    }
+
+    record DeskDue(String contact) implements Stimulus {
+        @Override
+        public Kind kind() {
+            return Kind.DESK_DUE;
+        }
+    }
+
+    record BoxDue(String box) implements Stimulus {
+        @Override
+        public Kind kind() {
+            return Kind.BOX_DUE;
+        }
+    }
+
+    /**
+     * @param by contact or login of the person
+     * @param path how the answer came, for the log: {@code page}, {@code link}, {@code text}
+     */
+    record Acknowledge(AlarmKey key, String by, String path, Optional<String> note) implements Stimulus {
+        @Override
+        public Kind kind() {
+            return Kind.ACKNOWLEDGE;
+        }
+    }
+
+    /** The reader of a notice answers it, and with it everything that it was about. */
+    record AnswerNotice(String notice, String path) implements Stimulus {
+        @Override
+        public Kind kind() {
+            return Kind.ANSWER_NOTICE;
+        }
+    }
+
+    record Shelve(AlarmKey key, Duration length, String reason, String by) implements Stimulus {
+        @Override
+        public Kind kind() {
+            return Kind.SHELVE;
+        }
+    }
+
+    record Unshelve(AlarmKey key, String by) implements Stimulus {
+        @Override
+        public Kind kind() {
+            return Kind.UNSHELVE;
+        }
+    }
+
+    record Reset(AlarmKey key, String by) implements Stimulus {
+        @Override
+        public Kind kind() {
+            return Kind.RESET;
+        }
+    }
+
+    /** A carrier said what became of a notice. */
+    record NoticeFate(String notice, Fate fate, String detail) implements Stimulus {
+        @Override
+        public Kind kind() {
+            return Kind.NOTICE_FATE;
+        }
+    }
+
+    /** What became of an attempt, as far as the rules care. */
+    enum Fate {
+        HANDED_OVER,
+        DELIVERED,
+        /** This line does not take it and never will. */
+        REFUSED
+    }
+
+    /** The owner stored another setup. */
+    record SetupChanged(Setup setup, String by) implements Stimulus {
+        @Override
+        public Kind kind() {
+            return Kind.SETUP_CHANGED;
+        }
+    }
+}

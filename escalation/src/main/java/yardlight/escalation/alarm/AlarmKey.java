@@ -1,0 +1,40 @@
+package yardlight.escalation.alarm;
+
+import java.util.regex.Pattern;
+
+/**
+ * What makes two reports the same alarm: site, point and condition. The same key is never a second alarm
+ * (RFC 8632 identifies an alarm by resource and type in the same way).
+ *
+ * @param site id of the site
+ * @param point id of the point, whether or not the setup knows it
+ * @param condition why the point alarms, such as {@code high-high}
+ */
+public record AlarmKey(String site, String point, String condition) implements Comparable<AlarmKey> {
+
+    /** The form of every id in the outside contract. */
+    public static final Pattern ID = Pattern.compile("[a-z0-9][a-z0-9-]{0,63}");
+
+    public AlarmKey {
+        require("site", site);
+        require("point", point);
+        require("condition", condition);
+    }
+
+    private static void require(String part, String value) {
+        if (!ID.matcher(value).matches()) {
+            throw new IllegalArgumentException(part + " must match " + ID + ": " + value);
+        }
+    }
+
+    /** Point and condition as one name, {@code water-tank/high-high}: how one alarm of a site names another. */
+    public String local() {
+        return point + "/" + condition;
+    }
+
+    @Override
+    public int compareTo(AlarmKey other) {
+        int bySite = site.compareTo(other.site);
+        return bySite != 0 ? bySite : local().compareTo(other.local());
+    }
+}

@@ -1,0 +1,26 @@
+package yardlight.escalation.heartbeat;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+
+/**
+ * What is known of a box.
+ *
+ * @param heardAt when it last posted anything
+ * @param deadline when its silence becomes an alarm; empty while it is silent, or when no heartbeat is expected
+ * @param silent whether its silence is an alarm now
+ * @param last what it last said of itself
+ */
+public record BoxWatch(String box, Instant heardAt, Optional<Instant> deadline, boolean silent, Heartbeat last) {
+
+    /** The box after a sign of life. A later deadline never moves an earlier one forward twice: it is counted from now. */
+    public BoxWatch heard(Instant now, Optional<Duration> patience, Heartbeat said) {
+        return new BoxWatch(box, now, patience.map(now::plus), false, said);
+    }
+
+    /** The box once its deadline has passed. */
+    public BoxWatch gone() {
+        return new BoxWatch(box, heardAt, Optional.empty(), true, last);
+    }
+}

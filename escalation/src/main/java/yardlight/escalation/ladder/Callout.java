@@ -1,0 +1,124 @@
+package yardlight.escalation.ladder;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.alarm.Priority;
+
+/**
+ * One climb of a ladder for one alarm, or for several alarms of one cause. It always has either a time at which it goes
+ * on or a recorded end.
+ */
+public sealed interface Callout {
+
+    /** The words of the outside contract. */
+    enum Kind {
+        CALLING,
+        HELD,
+        ANSWERED,
+        ENDED,
+        EXHAUSTED;
+
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    /**
+     * What every callout has, whatever its kind.
+     *
+     * @param code the short number that a person answers with
+     * @param priority that of its most urgent alarm
+     * @param notices how many notices were made for it so far
+     * @param told contacts who were called, or whose notice is on its way
+     * @param held contacts whose notice waits for the end of their quiet hours, and when that is
+     */
+    record Facts(
+            String id,
+            int code,
+            String site,
+            String ladder,
+            Priority priority,
+            List<AlarmKey> alarms,
+            Instant startedAt,
+            int notices,
+            Set<String> told,
+            Map<String, Instant> held) {
+
+        public Facts {
+            alarms = List.copyOf(alarms);
+            // Sorted, so that the same night gives the same record every time it is played.
+            told = java.util.Collections.unmodifiableSet(new TreeSet<>(told));
+            held = java.util.Collections.unmodifiableMap(new TreeMap<>(held));
+        }
+    }
+
+    /** Somebody was called; the next call is due at {@code nextAt} unless they answer. */
+    record Calling(Facts facts, Place place, Instant nextAt) implements Callout {
+        @Override
+        public Kind kind() {
+            return Kind.CALLING;
+        }
+    }
+
+    /** Everybody who is left to call has quiet hours; it goes on from {@code place} at {@code until}. */
+    record Held(Facts facts, Place place, Instant until) implements Callout {
+        @Override
+        public Kind kind() {
+            return Kind.HELD;
+        }
+    }
+
+    record Answered(Facts facts, Place place, String by, Instant at) implements Callout {
+        @Override
+        public Kind kind() {
+            return Kind.ANSWERED;
+        }
+    }
+
+    /** Over without an answer: the alarm returned, was shelved, joined another callout. */
+    record Ended(Facts facts, Place place, Optional<Instant> wasDue, String reason, Instant at) implements Callout {
+        @Override
+        public Kind kind() {
+            return Kind.ENDED;
+        }
+    }
+
+    /** The whole ladder was climbed and nobody answered. */
+    record Exhausted(Facts facts, Place place, Instant at) implements Callout {
+        @Override
+        public Kind kind() {
+            return Kind.EXHAUSTED;
+        }
+    }
+
+    Facts facts();
+
+    /** The place that was called last. */
+    Place place();
+
+    Kind kind();
+
+    default String id() {
+        return facts().id();
+    }
+
+    /** When it goes on by itself; empty when it is over. */
+    default Optional<Instant> dueAt() {
+        return switch (kind()) {
+            case CALLING -> Optional.of(((Calling) this).nextAt());
+            case HELD -> Optional.of(((Held) this).until());
+            case ANSWERED, ENDED, EXHAUSTED -> Optional.empty();
+        };
+    }
+
+    default boolean live() {
+        return dueAt().isPresent();
+    }
+}

@@ -1,0 +1,62 @@
+package yardlight.escalation.notice;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import yardlight.escalation.alarm.Priority;
+
+/**
+ * One message to one contact.
+ *
+ * @param id made of the callout and a number; also the stable part of the Message-ID
+ * @param contact id of the contact
+ * @param callouts what it is about: one callout, or several that were bundled
+ * @param text as the person reads it, one segment; empty until it is queued
+ * @param queuedAt when it was made
+ * @param heldUntil until when it waits
+ * @param bundledInto the notice that carried its content
+ * @param line index of the contact's line that is to be tried next
+ */
+public record Notice(
+        String id,
+        String contact,
+        List<String> callouts,
+        Priority priority,
+        String text,
+        NoticeState state,
+        Instant queuedAt,
+        Optional<Instant> heldUntil,
+        Optional<String> bundledInto,
+        int line) {
+
+    public Notice {
+        callouts = List.copyOf(callouts);
+    }
+
+    public Notice as(NoticeState next) {
+        return new Notice(id, contact, callouts, priority, text, next, queuedAt, heldUntil, bundledInto, line);
+    }
+
+    public Notice queued(String words) {
+        return new Notice(
+                id, contact, callouts, priority, words, NoticeState.QUEUED, queuedAt, heldUntil, bundledInto, line);
+    }
+
+    public Notice bundledInto(String other) {
+        return new Notice(
+                id,
+                contact,
+                callouts,
+                priority,
+                text,
+                NoticeState.BUNDLED,
+                queuedAt,
+                heldUntil,
+                Optional.of(other),
+                line);
+    }
+
+    public Notice onLine(int next) {
+        return new Notice(id, contact, callouts, priority, text, state, queuedAt, heldUntil, bundledInto, next);
+    }
+}

@@ -1,0 +1,101 @@
+package yardlight.escalation.quiet;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What lies on a contact's desk: the texts of the last hour, and the notices that wait to be sent.
+ *
+ * @param sent the texts that went out in the last hour, oldest first
+ * @param waiting the notices that are held, in the order in which they came
+ * @param bundles how many bundles were made so far, for their ids
+ */
+public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int bundles) {
+
+    /** A text that went out; {@code open} until somebody answers what it was about. */
+    public record Sent(Instant at, List<String> callouts, boolean open) {
+        public Sent {
+            callouts = List.copyOf(callouts);
+        }
+    }
+
+    public record Waiting(String notice, Instant until) {}
+
+    private static final Duration HOUR = Duration.ofHours(1);
+
+    public Desk {
+        sent = List.copyOf(sent);
+        waiting = List.copyOf(waiting);
+    }
+
+    public static Desk empty(String contact) {
+        return new Desk(contact, List.of(), List.of(), 0);
+    }
+
+    /** The first instant, from {@code now} on, at which one more text that is not critical may go out. */
+    public Instant room(Instant now, Restraint restraint) {
+        Instant byHour = room(sent.stream().map(Sent::at).toList(), now, restraint.perHour(), HOUR);
+        List<Instant> open = sent.stream().filter(Sent::open).map(Sent::at).toList();
+        Instant byBurst = room(open, now, restraint.burst(), restraint.within());
+        return byHour.isAfter(byBurst) ? byHour : byBurst;
+    }
+
+    private static Instant room(List<Instant> times, Instant now, int most, Duration window) {
+        List<Instant> counted =
+                times.stream().filter(at -> at.plus(window).isAfter(now)).toList();
+        return counted.size() < most ? now : counted.get(counted.size() - most).plus(window);
+    }
+
+    public Desk waits(String notice, Instant until) {
+        var more = new ArrayList<>(waiting);
+        more.add(new Waiting(notice, until));
+        return new Desk(contact, sent, more, bundles);
+    }
+
+    public Desk sends(Instant now, List<String> callouts) {
+        var more = new ArrayList<>(
+                sent.stream().filter(one -> one.at().plus(HOUR).isAfter(now)).toList());
+        more.add(new Sent(now, callouts, true));
+        return new Desk(contact, more, waiting, bundles);
+    }
+
+    /** The desk once a callout was answered: its texts no longer keep others back. */
+    public Desk answered(String callout) {
+        return new Desk(
+                contact,
+                sent.stream()
+                        .map(one -> one.callouts().contains(callout) ? new Sent(one.at(), one.callouts(), false) : one)
+                        .toList(),
+                waiting,
+                bundles);
+    }
+
+    public Desk without(Set<String> notices) {
+        return new Desk(
+                contact,
+                sent,
+                waiting.stream().filter(one -> !notices.contains(one.notice())).toList(),
+                bundles);
+    }
+
+    public Desk oneMoreBundle() {
+        return new Desk(contact, sent, waiting, bundles + 1);
+    }
+
+    /** The notices whose time has come. */
+    public List<String> ready(Instant now) {
+        return waiting.stream()
+                .filter(one -> !one.until().isAfter(now))
+                .map(Waiting::notice)
+                .toList();
+    }
+
+    public Optional<Instant> dueAt() {
+        return waiting.stream().map(Waiting::until).min(Comparator.naturalOrder());
+    }
+}

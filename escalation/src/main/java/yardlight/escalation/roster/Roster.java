@@ -1,0 +1,75 @@
+package yardlight.escalation.roster;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Who is on call by turns. Tours follow each other without a gap from the start on, in the given order, for ever;
+ * before the start nobody is on call.
+ *
+ * <p>Tours are counted on the clock on the wall: a handover at 07:00 stays at 07:00 through a change of the clock, so
+ * that tour is an hour shorter or longer. A handover at a time that the night of the change leaves out takes place at
+ * the first moment after it (a skipped handover would leave nobody on call); at a time that comes twice, the first time.
+ *
+ * @param tour length of a turn, in local time, positive
+ * @param order contacts, or {@code roster:} and the id of another roster that has this turn
+ * @param reliefs swaps; where two overlap the later one in the list holds
+ */
+public record Roster(
+        String id, ZoneId zone, LocalDateTime start, Duration tour, List<String> order, List<Relief> reliefs) {
+
+    public Roster {
+        order = List.copyOf(order);
+        reliefs = List.copyOf(reliefs);
+        if (tour.isNegative() || tour.isZero()) {
+            throw new IllegalArgumentException("tour must be positive: " + tour);
+        }
+        if (order.isEmpty()) {
+            throw new IllegalArgumentException("roster must have at least one contact in its order: " + id);
+        }
+    }
+
+    /** Who is on call at the instant, as written in the roster; empty before it starts. */
+    public Optional<String> onCall(Instant instant) {
+        for (int i = reliefs.size() - 1; i >= 0; i--) {
+            Relief relief = reliefs.get(i);
+            if (!instant.isBefore(handover(relief.from())) && instant.isBefore(handover(relief.to()))) {
+                return Optional.of(relief.contact());
+            }
+        }
+        long turn = turn(instant);
+        return turn < 0 ? Optional.empty() : Optional.of(order.get((int) (turn % order.size())));
+    }
+
+    /** The start of the first tour that begins after the instant. Reliefs are not handovers of a tour. */
+    public Instant nextHandover(Instant instant) {
+        return turnStart(turn(instant) + 1);
+    }
+
+    private long turn(Instant instant) {
+        if (instant.isBefore(turnStart(0))) {
+            return -1;
+        }
+        LocalDateTime local = instant.atZone(zone).toLocalDateTime();
+        long guess = Math.max(0, Duration.between(start, local).dividedBy(tour) - 1);
+        while (!instant.isBefore(turnStart(guess + 1))) {
+            guess++;
+        }
+        return guess;
+    }
+
+    private Instant turnStart(long turn) {
+        return handover(start.plus(tour.multipliedBy(turn)));
+    }
+
+    private Instant handover(LocalDateTime local) {
+        var transition = zone.getRules().getTransition(local);
+        boolean skipped = transition != null && transition.isGap();
+        return skipped ? transition.getInstant() : ZonedDateTime.of(local, zone).toInstant();
+    }
+}

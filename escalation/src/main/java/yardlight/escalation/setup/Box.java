@@ -1,0 +1,34 @@
+package yardlight.escalation.setup;
+
+import java.time.Duration;
+import java.util.Optional;
+
+/**
+ * A field box that posts for one site.
+ *
+ * @param feed the power supply that it hangs on
+ * @param link the shared path that it talks over
+ * @param battery whether it goes on without the mains
+ * @param every interval of its heartbeats; empty when it is not expected to send any
+ * @param grace how late a heartbeat may be before the box counts as silent
+ */
+public record Box(
+        String id,
+        String site,
+        Optional<String> feed,
+        Optional<String> link,
+        boolean battery,
+        Optional<Duration> every,
+        Duration grace) {
+
+    public Box {
+        every.ifPresent(interval -> {
+            if (interval.isNegative() || interval.isZero()) {
+                throw new IllegalArgumentException("heartbeat every must be positive: " + interval);
+            }
+        });
+        if (grace.isNegative()) {
+            throw new IllegalArgumentException("heartbeat grace must not be negative: " + grace);
+        }
+    }
+}

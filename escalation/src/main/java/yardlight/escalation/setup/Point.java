@@ -1,0 +1,43 @@
+package yardlight.escalation.setup;
+
+import java.util.Optional;
+import java.util.Set;
+import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.alarm.Timing;
+
+/**
+ * What is measured or switched at a site.
+ *
+ * @param name as people call it, used in texts
+ * @param priority of its alarms when the box does not say
+ * @param suppressedWhile alarms of the same site, as {@code point/condition}, during which this point's alarms are
+ *     suppressed by design: a pump that stands still while its power is off is one cause, not two
+ * @param inService false while somebody works on it
+ */
+public record Point(
+        String id,
+        String site,
+        String name,
+        Optional<String> unit,
+        Optional<Priority> priority,
+        Timing timing,
+        Set<String> suppressedWhile,
+        boolean inService) {
+
+    public Point {
+        suppressedWhile = Set.copyOf(suppressedWhile);
+    }
+
+    /** A point that nobody has set up yet: its name is its id in capitals, everything else is as usual. */
+    public static Point unknown(String id, String site) {
+        return new Point(
+                id,
+                site,
+                id.toUpperCase(java.util.Locale.ROOT).replace('-', ' '),
+                Optional.empty(),
+                Optional.empty(),
+                Timing.PLAIN,
+                Set.of(),
+                true);
+    }
+}

@@ -1,0 +1,88 @@
+package yardlight.escalation.setup;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import yardlight.escalation.ladder.Ladder;
+import yardlight.escalation.roster.Roster;
+
+/**
+ * Everything the owner has set up, as one value. Ids are unique within their list and every name in it leads somewhere;
+ * {@link SetupCheck} tells before one is made.
+ */
+public final class Setup {
+
+    public static final Setup EMPTY = new Setup(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+
+    private final Map<String, Site> sites;
+    private final Map<String, Box> boxes;
+    private final Map<String, Point> points;
+    private final Map<String, Contact> contacts;
+    private final Map<String, Roster> rosters;
+    private final Map<String, Ladder> ladders;
+
+    public Setup(
+            List<Site> sites,
+            List<Box> boxes,
+            List<Point> points,
+            List<Contact> contacts,
+            List<Roster> rosters,
+            List<Ladder> ladders) {
+        this.sites = byId(sites, Site::id);
+        this.boxes = byId(boxes, Box::id);
+        this.points = byId(points, point -> point.site() + "/" + point.id());
+        this.contacts = byId(contacts, Contact::id);
+        this.rosters = byId(rosters, Roster::id);
+        this.ladders = byId(ladders, Ladder::id);
+    }
+
+    private static <T> Map<String, T> byId(List<T> things, Function<T, String> id) {
+        var map = new LinkedHashMap<String, T>();
+        for (T thing : things) {
+            if (map.put(id.apply(thing), thing) != null) {
+                throw new IllegalArgumentException("id must be unique: " + id.apply(thing));
+            }
+        }
+        return java.util.Collections.unmodifiableMap(map);
+    }
+
+    public Map<String, Site> sites() {
+        return sites;
+    }
+
+    public Map<String, Box> boxes() {
+        return boxes;
+    }
+
+    public Map<String, Contact> contacts() {
+        return contacts;
+    }
+
+    public Map<String, Roster> rosters() {
+        return rosters;
+    }
+
+    public Map<String, Ladder> ladders() {
+        return ladders;
+    }
+
+    public List<Point> points() {
+        return List.copyOf(points.values());
+    }
+
+    /** The point as set up, or as it would be if nobody has. */
+    public Point point(String site, String point) {
+        return known(site, point).orElseGet(() -> Point.unknown(point, site));
+    }
+
+    /** The point as set up; empty when the board has to say that it wants setting up. */
+    public Optional<Point> known(String site, String point) {
+        return Optional.ofNullable(points.get(site + "/" + point));
+    }
+
+    public List<Box> boxesAt(String site) {
+        return boxes.values().stream().filter(box -> box.site().equals(site)).toList();
+    }
+}

@@ -1,0 +1,26 @@
+package yardlight.gateway.lane;
+
+import java.util.List;
+import yardlight.escalation.Answer;
+import yardlight.escalation.Stimulus;
+import yardlight.escalation.heartbeat.Heartbeat;
+
+/**
+ * The one way in which anything is changed. Whatever is handed in is gathered with what others hand in, decided by the
+ * engine, and stored in one transaction; each method comes back when it is on disk, and not before.
+ *
+ * <p>All methods throw {@link LaneBusy} when the lane is full or the database does not answer.
+ */
+public interface Lane {
+
+    /**
+     * @param spent whether the box has spent its allowance: then only what is news is taken
+     * @return one result for each event, in order
+     * @throws TooManyPosts when the allowance is spent and nothing in it is news; nothing is stored
+     */
+    List<Answer.Result> events(String box, List<PostedEvent> events, boolean spent);
+
+    void heartbeat(String box, Heartbeat heartbeat);
+
+    Answer decide(Stimulus stimulus);
+}
