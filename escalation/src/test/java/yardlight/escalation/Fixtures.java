@@ -23,11 +23,11 @@ import yardlight.escalation.roster.Relief;
 import yardlight.escalation.roster.Roster;
 import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Contact;
+import yardlight.escalation.setup.Language;
 import yardlight.escalation.setup.Line;
 import yardlight.escalation.setup.Point;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
-import yardlight.escalation.wording.Language;
 
 /** One made-up operator for every test: what a test does not care about comes from here. All people are invented. */
 public final class Fixtures {
