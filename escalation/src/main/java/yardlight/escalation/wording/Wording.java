@@ -1,6 +1,7 @@
 package yardlight.escalation.wording;
 
 import java.util.List;
+import yardlight.escalation.setup.Language;
 
 /** Writes the text of a notice. */
 public final class Wording {
