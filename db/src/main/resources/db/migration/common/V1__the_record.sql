@@ -21,11 +21,12 @@ create table setup_version (
     stored_by varchar(64) not null
 );
 
--- What boxes posted, as it came.
+-- What boxes posted, as it came. box_event is the box and its own name for the event in one, so that a whole batch is
+-- looked up by one index; null when the box gave none.
 create table event (
     number bigint primary key,
     box varchar(64) not null,
-    event_id varchar(64),
+    box_event varchar(130),
     site varchar(64) not null,
     point varchar(64) not null,
     condition varchar(64) not null,
@@ -41,7 +42,7 @@ create table event (
     outcome varchar(16) not null,
     alarm varchar(210)
 );
-create index event_by_box_id on event (box, event_id);
+create index event_by_name on event (box_event);
 create index event_by_time on event (received_at);
 
 -- One row for each occurrence of an alarm. current_key is site/point/condition in the newest row of a key and null in
@@ -109,11 +110,11 @@ create table callout (
 create index callout_live on callout (live_site);
 create index callout_by_time on callout (started_at);
 
--- unsent is the contact while the notice is queued or held.
+-- callouts are in order; notice_callout is there to find a callout's notices.
 create table notice (
     id varchar(300) primary key,
-    unsent varchar(64),
     contact varchar(64) not null,
+    callouts varchar(100000) not null,
     priority varchar(16) not null,
     words varchar(2000) not null,
     state varchar(16) not null,
@@ -125,14 +126,11 @@ create table notice (
     handed_over_at timestamp(6) with time zone,
     delivered_at timestamp(6) with time zone
 );
-create index notice_unsent on notice (unsent);
 create index notice_by_time on notice (queued_at);
 
--- What a notice is about: one callout, or several that were bundled; place is the order.
 create table notice_callout (
     notice varchar(300) not null references notice (id) on delete cascade,
     callout varchar(300) not null,
-    place integer not null,
     primary key (notice, callout)
 );
 create index notice_callout_by_callout on notice_callout (callout);
