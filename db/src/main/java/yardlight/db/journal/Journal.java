@@ -58,20 +58,22 @@ public final class Journal implements AutoCloseable {
     }
 
     /**
-     * Gives up the connection. H2 closes the whole database at the first write that fails, which kills every pooled
-     * connection with it; so they all go, and the next one opens the database again.
+     * Gives up the connection after trouble. H2 closes the whole database at the first write that fails, which kills
+     * every pooled connection with it; so they all go, and the next one opens the database again.
      */
     private void drop() {
+        if (vendor == Vendor.H2) {
+            pool().map(HikariDataSource::getHikariPoolMXBean).ifPresent(HikariPoolMXBean::softEvictConnections);
+        }
+        close();
+    }
+
+    /** Gives the connection up for good: the pool is not to hand out one with a writer's settings. */
+    @Override
+    public void close() {
         pen = Optional.empty();
-        connection.ifPresent(broken -> {
-            pool().ifPresent(pool -> {
-                pool.evictConnection(broken);
-                if (vendor == Vendor.H2) {
-                    Optional.ofNullable(pool.getHikariPoolMXBean()).ifPresent(HikariPoolMXBean::softEvictConnections);
-                }
-            });
-            closeQuietly(broken);
-        });
+        connection.ifPresent(
+                held -> pool().ifPresentOrElse(pool -> pool.evictConnection(held), () -> closeQuietly(held)));
         connection = Optional.empty();
     }
 
@@ -91,10 +93,5 @@ public final class Journal implements AutoCloseable {
         } catch (SQLException e) {
             // It is broken: that it cannot be closed either is no news.
         }
-    }
-
-    @Override
-    public void close() {
-        drop();
     }
 }
