@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -19,6 +20,7 @@ import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.quiet.QuietHours;
 import yardlight.escalation.rehearsal.Happening;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Setup;
@@ -87,7 +89,9 @@ class NoAlarmIsForgottenTest {
                 if (notice.state() == NoticeState.QUEUED) {
                     Contact contact = setup.contacts().get(notice.contact());
                     boolean asleep = notice.priority() != Priority.CRITICAL
-                            && contact.heldUntil(notice.priority(), step.at()).isPresent();
+                            && contact.quiet().stream()
+                                    .anyMatch(hours ->
+                                            !notice.priority().atLeast(hours.lets()) && onTheWall(hours, step.at()));
                     holds(!asleep || notice.line() > 0, "quiet hours hold", notice);
                     holds(Gsm7.septets(notice.text()) <= 160, "one segment", notice.text());
                 }
@@ -106,6 +110,26 @@ class NoAlarmIsForgottenTest {
                                 notice.callouts().contains(callout.id()) && notice.state() == NoticeState.QUEUED);
                 holds(!starts || !critical || texted || !callout.live(), "critical is texted at once", callout);
             }
+        }
+
+        /** Reads the clock on the wall, in another way than the rules do; not on the days on which it is changed. */
+        private static boolean onTheWall(QuietHours hours, Instant at) {
+            var local = at.atZone(hours.zone());
+            if (!local.toLocalDate()
+                    .atStartOfDay(hours.zone())
+                    .plusHours(24)
+                    .toLocalTime()
+                    .equals(LocalTime.MIDNIGHT)) {
+                return false;
+            }
+            boolean tonight = hours.startingOn().contains(local.getDayOfWeek());
+            boolean lastNight = hours.startingOn().contains(local.getDayOfWeek().minus(1));
+            LocalTime clock = local.toLocalTime();
+            boolean begun = !clock.isBefore(hours.from());
+            boolean over = !clock.isBefore(hours.to());
+            return hours.from().isBefore(hours.to())
+                    ? tonight && begun && !over
+                    : tonight && begun || lastNight && !over;
         }
 
         private void everyAlarmHasItsCallout() {
@@ -134,6 +158,17 @@ class NoAlarmIsForgottenTest {
                         "a callout tells somebody",
                         callout);
             }
+        }
+
+        /** Whom the ladder names by name has a notice of it, sent or bundled. */
+        private boolean everybodyOn(Callout callout) {
+            String ladder = night.setup().sites().get(callout.facts().site()).ladder();
+            return night.setup().ladders().get(ladder).rungs().stream()
+                    .flatMap(rung -> rung.call().stream())
+                    .filter(night.setup().contacts()::containsKey)
+                    .allMatch(contact -> night.simulation().picture().notices().stream()
+                            .filter(notice -> notice.contact().equals(contact))
+                            .anyMatch(notice -> notice.callouts().contains(callout.id())));
         }
 
         private void nothingIsHeldPastItsTime() {

@@ -1,8 +1,8 @@
 package yardlight.escalation.wording;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static yardlight.escalation.wording.Language.EN;
-import static yardlight.escalation.wording.Language.ES;
+import static yardlight.escalation.setup.Language.EN;
+import static yardlight.escalation.setup.Language.ES;
 import static yardlight.escalation.wording.Made.code;
 import static yardlight.escalation.wording.Made.link;
 import static yardlight.escalation.wording.Made.subject;

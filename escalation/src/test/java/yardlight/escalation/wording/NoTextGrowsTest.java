@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import yardlight.escalation.alarm.AlarmState;
 import yardlight.escalation.alarm.Measured;
 import yardlight.escalation.alarm.Timing;
+import yardlight.escalation.setup.Language;
 import yardlight.escalation.setup.Point;
 import yardlight.escalation.setup.Site;
 

@@ -2,8 +2,8 @@ package yardlight.escalation.wording;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
-import static yardlight.escalation.wording.Language.EN;
-import static yardlight.escalation.wording.Language.ES;
+import static yardlight.escalation.setup.Language.EN;
+import static yardlight.escalation.setup.Language.ES;
 import static yardlight.escalation.wording.Made.BEGAN;
 import static yardlight.escalation.wording.Made.MESA;
 import static yardlight.escalation.wording.Made.code;
@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import yardlight.escalation.alarm.AlarmState;
+import yardlight.escalation.setup.Language;
 import yardlight.escalation.setup.Point;
 import yardlight.escalation.setup.Site;
 
