@@ -18,6 +18,7 @@ class FigureTest {
         "0.00, 0.00",
         "1E+3, 1000",
         "0.00000012, 0.00000012",
+        "123456.12345, 123456.12345",
         "123456789012, 123456789012"
     })
     void is_read_as_the_box_wrote_it(String number, String read) {

@@ -97,7 +97,7 @@ class TransliterationTest {
     void writes_any_mixture() {
         var random = new Random(17);
         for (int i = 0; i < 20_000; i++) {
-            String text = HostileText.any(random, 30);
+            String text = Hostile.text(random, 30);
 
             assertThat(Gsm7.encodable(Transliteration.gsm(text))).as(text).isTrue();
         }
