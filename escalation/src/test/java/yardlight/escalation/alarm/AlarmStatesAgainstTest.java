@@ -3,6 +3,7 @@ package yardlight.escalation.alarm;
 import static org.assertj.core.api.Assertions.assertThat;
 import static yardlight.escalation.alarm.AlarmTrigger.UNSHELVE;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -20,7 +21,7 @@ class AlarmStatesAgainstTest {
      */
     @Test
     void the_published_sequence_of_states_is_replayed_row_by_row() {
-        var rows = new java.util.ArrayList<Row>();
+        var rows = new ArrayList<Row>();
 
         rows.add(row()); // 0 initial
         alarm.active(100);

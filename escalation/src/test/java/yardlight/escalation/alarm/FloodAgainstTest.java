@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static yardlight.escalation.alarm.OneAlarm.second;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.LongStream;
@@ -67,7 +68,7 @@ class FloodAgainstTest {
 
     /** Looks every second for half an hour. */
     private static List<Span> floods(Flood.Numbers numbers, long... alarms) {
-        var spans = new java.util.ArrayList<Span>();
+        var spans = new ArrayList<Span>();
         Flood flood = Flood.NONE;
         long begun = -1;
         for (long now = 0; now <= 1800; now++) {
