@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import yardlight.escalation.alarm.AlarmState;
+import yardlight.escalation.setup.Language;
 
 /** Since when, until when and how often, to the letter. */
 class TimeWordingTest {

@@ -17,6 +17,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import yardlight.escalation.setup.Language;
 import yardlight.escalation.setup.Point;
 import yardlight.escalation.setup.Site;
 
