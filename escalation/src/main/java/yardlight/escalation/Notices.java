@@ -41,7 +41,7 @@ final class Notices {
                 offer(make(after, contact, Optional.empty()), after.priority() == Priority.CRITICAL);
             } else if (underWay.filter(notice -> mayInterrupt(notice, facts)).isPresent()) {
                 unhold(underWay.get());
-                offer(make(after, contact, Optional.of(underWay.get().id())), true);
+                offer(make(after, contact, Optional.of(underWay.get().id())), after.priority() == Priority.CRITICAL);
             }
         }
         return reached(after, people);

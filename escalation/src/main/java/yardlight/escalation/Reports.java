@@ -2,6 +2,7 @@ package yardlight.escalation;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,7 @@ import yardlight.escalation.alarm.Nuisance;
 import yardlight.escalation.alarm.Outcome;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.alarm.Report;
+import yardlight.escalation.alarm.Timing;
 import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Point;
 
@@ -43,10 +45,16 @@ final class Reports {
         }
         new Silence(draft, calls).heard(box);
         var results = new Answer.Result[posted.reports().size()];
+        Map<AlarmKey, Integer> last = new LinkedHashMap<>();
         IntStream.range(0, results.length)
                 .boxed()
                 .sorted(Comparator.comparing(i -> posted.reports().get(i).at()))
-                .forEach(i -> results[i] = report(posted.reports().get(i), Priority.MEDIUM));
+                .forEach(i -> {
+                    Report report = posted.reports().get(i);
+                    results[i] = report(report, Priority.MEDIUM);
+                    last.put(report.key(), i);
+                });
+        last.forEach((key, i) -> results[i] = settled(key, results[i]));
         finish(box.site());
         return new Answer.Results(List.of(results));
     }
@@ -66,6 +74,25 @@ final class Reports {
         boolean known = step.alarm().occurrence() > 0;
         return new Answer.Result(
                 step.outcome(), known ? Optional.of(step.alarm().id()) : Optional.empty());
+    }
+
+    /** A delay that began in a backlog may have run out by now, once nothing later undid it. */
+    private Answer.Result settled(AlarmKey key, Answer.Result told) {
+        Alarm before = draft.alarm(key);
+        Timing timing = draft.setup().point(key.site(), key.point()).timing();
+        AlarmRules.Step step = AlarmRules.due(before, timing, draft.now());
+        if (step.alarm().equals(before)) {
+            return told;
+        }
+        take(before, step);
+        boolean withheld = step.alarm().state().withheld();
+        boolean turned = step.alarm().active() != before.active();
+        Outcome outcome = step.alarm().active() ? Outcome.OCCURRED : Outcome.RETURNED;
+        return result(withheld || !turned ? told.outcome() : outcome, step.alarm());
+    }
+
+    private static Answer.Result result(Outcome outcome, Alarm alarm) {
+        return new Answer.Result(outcome, alarm.occurrence() > 0 ? Optional.of(alarm.id()) : Optional.empty());
     }
 
     /** An alarm's own time has come: a delay ran out, a shelf ended. */
@@ -124,7 +151,7 @@ final class Reports {
         if (after.state() != before.state()) {
             draft.log(Entry.What.ALARM, about(after), after.key().local() + " is now " + words(before, after));
         }
-        if (step.outcome() == Outcome.OCCURRED && step.calls()) {
+        if (after.active() && !before.active() && step.calls()) {
             count(after.key().site());
         }
         if (after.active() != before.active()) {
