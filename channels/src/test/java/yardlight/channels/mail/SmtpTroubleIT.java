@@ -82,6 +82,7 @@ class SmtpTroubleIT {
 
         assertThat(attempt.outcome()).isEqualTo(Outcome.UNKNOWN);
         assertThat(attempt.detail()).startsWith("sent, but not confirmed");
+        assertThat(channel.health().state()).isEqualTo(Health.State.TROUBLED);
         assertThat(server.mails).hasSize(1);
     }
 
