@@ -51,6 +51,11 @@ public record Document(Node root, List<Fault> faults, boolean loose) {
         return read(YAML, text, "YAML", true);
     }
 
+    /** @throws Problem 400 when it is no form */
+    public static Document form(String text) {
+        return Form.document(text);
+    }
+
     private static Document read(TokenStreamFactory factory, String text, String format, boolean loose) {
         try (JsonParser parser = factory.createParser(ObjectReadContext.empty(), text)) {
             var reader = new TreeReader(parser);
@@ -76,6 +81,11 @@ public record Document(Node root, List<Fault> faults, boolean loose) {
 
     /** The root as an object; anything else is a fault. */
     public Fields fields(Faults found) {
-        return new Fields(root, "#", found, loose);
+        return fields(root, "#", found);
+    }
+
+    /** A part of this document as an object. */
+    public Fields fields(Node part, String pointer, Faults found) {
+        return new Fields(part, pointer, found, loose);
     }
 }
