@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.quiet.QuietHours;
-import yardlight.escalation.wording.Language;
 
 /**
  * A person who can be called.

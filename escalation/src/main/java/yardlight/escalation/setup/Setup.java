@@ -48,6 +48,20 @@ public final class Setup {
         return java.util.Collections.unmodifiableMap(map);
     }
 
+    /** The same setup with one more box, which is expected to send no heartbeats. */
+    public Setup withBox(String id, String site) {
+        var more = new java.util.ArrayList<>(boxes.values());
+        more.add(
+                new Box(id, site, Optional.empty(), Optional.empty(), true, Optional.empty(), java.time.Duration.ZERO));
+        return new Setup(
+                List.copyOf(sites.values()),
+                more,
+                points(),
+                List.copyOf(contacts.values()),
+                List.copyOf(rosters.values()),
+                List.copyOf(ladders.values()));
+    }
+
     public Map<String, Site> sites() {
         return sites;
     }
