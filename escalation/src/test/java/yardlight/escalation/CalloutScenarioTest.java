@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.AlarmState;
 import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Rung;
@@ -172,8 +173,10 @@ class CalloutScenarioTest {
     @Test
     void silence_past_the_deadline_is_an_alarm_that_ends_when_the_box_is_back() {
         var silent = new AlarmKey("mesa-9", "box", "silent");
-        var beat = new Stimulus.Beat("mesa-9-box", yardlight.escalation.heartbeat.Heartbeat.BARE);
-        Night night = new Night(theSetup()).stimulus("2026-11-25T02:00", beat).run("2026-11-25T02:02:59");
+        var beat = new Stimulus.Beat("mesa-9-box", Heartbeat.BARE);
+        Night night = Night.withHeartbeats(theSetup())
+                .stimulus("2026-11-25T02:00", beat)
+                .run("2026-11-25T02:02:59");
         assertThat(night.calls()).isEmpty();
 
         night.run("2026-11-25T02:03");

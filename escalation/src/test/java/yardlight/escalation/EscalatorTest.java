@@ -117,7 +117,7 @@ class EscalatorTest {
         post(NIGHT.plusSeconds(5), active(PUMP, NIGHT.plusSeconds(5)));
 
         assertThat(picture.alarm(PUMP).state()).isEqualTo(AlarmState.SUPPRESSED_BY_DESIGN);
-        assertThat(picture.notices()).hasSize(1);
+        assertThat(picture.callouts()).hasSize(1);
     }
 
     @Test

@@ -9,11 +9,14 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.alarm.Measured;
 import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.alarm.Report;
 import yardlight.escalation.ladder.Callout;
 
 /** Repeats, chatter and floods reach a person as few messages with a count, and the log shows every event. */
@@ -72,13 +75,13 @@ class OneCauseOneTextScenarioTest {
     @Test
     void a_flood_in_one_post_is_one_text_and_one_callout() {
         Night night = new Night(theSetup());
-        var reports = java.util.stream.IntStream.range(0, 60)
-                .mapToObj(i -> new yardlight.escalation.alarm.Report(
+        var reports = IntStream.range(0, 60)
+                .mapToObj(i -> new Report(
                         new AlarmKey("mesa-9", "point-" + i, "high"),
                         Optional.of("mesa-9-box"),
                         true,
                         Optional.of(Priority.HIGH),
-                        yardlight.escalation.alarm.Measured.NOTHING,
+                        Measured.NOTHING,
                         at(START),
                         false))
                 .toList();

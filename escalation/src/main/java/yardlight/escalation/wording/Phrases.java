@@ -1,5 +1,7 @@
 package yardlight.escalation.wording;
 
+import yardlight.escalation.setup.Language;
+
 /**
  * What a text says, in one language. Written as the language is written; whatever the GSM alphabet lacks is
  * transliterated afterwards.
