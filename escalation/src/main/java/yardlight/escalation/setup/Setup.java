@@ -1,5 +1,6 @@
 package yardlight.escalation.setup;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,7 +46,7 @@ public final class Setup {
                 throw new IllegalArgumentException("id must be unique: " + id.apply(thing));
             }
         }
-        return java.util.Collections.unmodifiableMap(map);
+        return Collections.unmodifiableMap(map);
     }
 
     /** The same setup with one more box, which is expected to send no heartbeats. */
