@@ -79,6 +79,11 @@ public record Document(Node root, List<Fault> faults, boolean loose) {
         return Problem.unreadable("the body cannot be read as " + format + place.orElse(""));
     }
 
+    /** The same, with texts and numbers taken for each other. */
+    public Document loosely() {
+        return new Document(root, faults, true);
+    }
+
     /** The root as an object; anything else is a fault. */
     public Fields fields(Faults found) {
         return fields(root, "#", found);

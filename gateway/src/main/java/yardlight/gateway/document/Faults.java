@@ -23,6 +23,11 @@ public final class Faults {
         faults.forEach(fault -> add(fault.place(), fault.detail()));
     }
 
+    /** Whether something is wrong already at this place or around it, so that more about it would only confuse. */
+    public boolean within(String pointer) {
+        return found.stream().anyMatch(fault -> (pointer + "/").startsWith(fault.place() + "/"));
+    }
+
     public int count() {
         return found.size();
     }

@@ -2,7 +2,6 @@ package yardlight.gateway.problem;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import java.io.IOException;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.core.AuthenticationException;
 import org.springframework.web.bind.annotation.ControllerAdvice;
@@ -19,8 +18,12 @@ class ProblemAdvice {
         this.writer = writer;
     }
 
+    /** What breaks off in the middle goes on to the container, which then cuts the connection: the caller must notice. */
     @ExceptionHandler
-    void any(Exception thrown, HttpServletRequest request, HttpServletResponse response) throws IOException {
+    void any(Exception thrown, HttpServletRequest request, HttpServletResponse response) throws Exception {
+        if (response.isCommitted()) {
+            throw thrown;
+        }
         writer.write(Translation.of(thrown, request), request, response);
     }
 

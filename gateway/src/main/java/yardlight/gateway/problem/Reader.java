@@ -2,9 +2,12 @@ package yardlight.gateway.problem;
 
 import jakarta.servlet.RequestDispatcher;
 import jakarta.servlet.http.HttpServletRequest;
+import java.util.ArrayList;
 import java.util.List;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.InvalidMediaTypeException;
 import org.springframework.http.MediaType;
+import org.springframework.util.MimeTypeUtils;
 
 /** Who asks: a browser with a person before it, or a program. */
 public final class Reader {
@@ -16,12 +19,31 @@ public final class Reader {
         if (accept == null) {
             return false;
         }
+        List<MediaType> types = parsed(accept);
+        return types.stream().anyMatch(type -> type.equalsTypeAndSubtype(MediaType.TEXT_HTML))
+                && types.stream().noneMatch(type -> type.getSubtype().endsWith("json"));
+    }
+
+    /** Which of the offered types suits the caller best; the first one when they do not say. */
+    public static String choose(HttpServletRequest request, String... offered) {
+        String accept = request.getHeader(HttpHeaders.ACCEPT);
+        List<MediaType> wanted = accept == null ? new ArrayList<>() : parsed(accept);
+        MimeTypeUtils.sortBySpecificity(wanted);
+        for (MediaType one : wanted) {
+            for (String type : offered) {
+                if (one.includes(MediaType.valueOf(type))) {
+                    return type;
+                }
+            }
+        }
+        return offered[0];
+    }
+
+    private static List<MediaType> parsed(String accept) {
         try {
-            List<MediaType> types = MediaType.parseMediaTypes(accept);
-            return types.stream().anyMatch(type -> type.equalsTypeAndSubtype(MediaType.TEXT_HTML))
-                    && types.stream().noneMatch(type -> type.getSubtype().endsWith("json"));
+            return new ArrayList<>(MediaType.parseMediaTypes(accept));
         } catch (InvalidMediaTypeException e) {
-            return false;
+            return new ArrayList<>();
         }
     }
 
