@@ -67,7 +67,9 @@ public enum TestDatabase {
     private static synchronized String newPostgres() {
         try {
             if (server == null) {
-                server = EmbeddedPostgres.builder().setServerConfig("fsync", "off").start();
+                server = EmbeddedPostgres.builder()
+                        .setServerConfig("fsync", "off")
+                        .start();
             }
             String name = "yardlight" + NUMBER.incrementAndGet();
             try (var connection = server.getPostgresDatabase().getConnection();

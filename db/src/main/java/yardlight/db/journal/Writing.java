@@ -1,5 +1,6 @@
 package yardlight.db.journal;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.HashMap;
@@ -26,6 +27,8 @@ public final class Writing implements AutoCloseable {
             "select box_event, alarm from event where box_event = any(?) and outcome <> 'duplicate'"
                     + " and received_at > ?";
 
+    private static final Duration MOST_STEP = Duration.ofMinutes(1);
+
     private record Document(int version, String text, Instant at, String by) {}
 
     private final Pen pen;
@@ -38,6 +41,17 @@ public final class Writing implements AutoCloseable {
         this.pen = pen;
         this.drop = drop;
         this.numbers = new Numbers(pen);
+    }
+
+    /**
+     * The time of this transaction: what the clock says, but not before the transaction that wrote last, for a clock may
+     * step back and two gateways' clocks differ. A difference of more than a minute is a clock set wrong, then or now, and
+     * is not followed.
+     */
+    public Instant now(Instant clock) {
+        return numbers.lastAt()
+                .filter(last -> last.isAfter(clock) && last.isBefore(clock.plus(MOST_STEP)))
+                .orElse(clock);
     }
 
     /** The version of the setup that holds; 0 before the first. */
@@ -127,7 +141,7 @@ public final class Writing implements AutoCloseable {
         notices.putOff(extras.retries);
         Optional<Instant> due = new DueStore(pen, sheet, extras).write();
         new RecordStore(pen, numbers).write(extras);
-        numbers.write();
+        numbers.write(now);
         pen.commit();
         done = true;
         return new Stored(queued.size(), due);
