@@ -131,6 +131,11 @@ public final class Fields {
         return node(name).map(node -> new Fields(node, pointer(name), faults, loose));
     }
 
+    /** A member as a document of its own, whose pointers begin there. */
+    public Optional<Document> part(String name) {
+        return node(name).map(node -> new Document(node, List.of(), loose));
+    }
+
     public Set<String> names() {
         asked.addAll(members.keySet());
         return members.keySet();

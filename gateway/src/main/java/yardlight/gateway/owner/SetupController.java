@@ -8,12 +8,10 @@ import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.http.HttpHeaders;
-import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PutMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
-import org.springframework.web.bind.annotation.ResponseStatus;
 import org.springframework.web.bind.annotation.RestController;
 import yardlight.db.setup.SetupVersion;
 import yardlight.db.setup.SetupVersions;
@@ -46,18 +44,28 @@ class SetupController {
         this.lane = lane;
     }
 
-    @PutMapping
-    @ResponseStatus(HttpStatus.NO_CONTENT)
-    void put(HttpServletRequest request, Principal login) throws IOException {
+    /** What was stored, counted. */
+    record Stored(int sites, int boxes, int points, int contacts, int rosters, int ladders) {
+
+        static Stored of(Setup setup) {
+            return new Stored(
+                    setup.sites().size(),
+                    setup.boxes().size(),
+                    setup.points().size(),
+                    setup.contacts().size(),
+                    setup.rosters().size(),
+                    setup.ladders().size());
+        }
+    }
+
+    @PutMapping(produces = "application/json")
+    Stored put(HttpServletRequest request, Principal login) throws IOException {
         String text = Body.text(request, Body.USUAL);
         Setup setup = reader.read(document(Format.of(request, text), text));
         lane.decide(new Stimulus.SetupChanged(setup, login.getName()));
-        LOG.info(
-                "{} stored a setup of {} sites, {} boxes and {} contacts",
-                login.getName(),
-                setup.sites().size(),
-                setup.boxes().size(),
-                setup.contacts().size());
+        var stored = Stored.of(setup);
+        LOG.info("{} stored a setup: {}", login.getName(), stored);
+        return stored;
     }
 
     private static Document document(Optional<Format> format, String text) {
@@ -76,7 +84,7 @@ class SetupController {
         Format format = wanted(request, SetupText.format(newest.document()));
         return ResponseEntity.ok()
                 .header(HttpHeaders.CONTENT_TYPE, format.type())
-                .header("Setup-Version", Integer.toString(newest.version()))
+                .eTag(Integer.toString(newest.version()))
                 .body(SetupText.as(format, newest.document()).getBytes(StandardCharsets.UTF_8));
     }
 

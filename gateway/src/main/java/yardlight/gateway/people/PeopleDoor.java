@@ -69,7 +69,8 @@ class PeopleDoor {
         requests.requestMatchers(HttpMethod.PUT, "/api/v1/setup").hasRole(OWNER);
         requests.requestMatchers("/api/v1/boxes/**", "/api/v1/logins/**").hasRole(OWNER);
         requests.requestMatchers(HttpMethod.POST, "/api/v1/alarms/*/reset").hasRole(OWNER);
-        requests.requestMatchers(HttpMethod.POST, "/api/v1/alarms/**").hasRole(HAND);
+        requests.requestMatchers(HttpMethod.POST, "/api/v1/alarms/**", "/alarms/**")
+                .hasRole(HAND);
         requests.anyRequest().hasRole(READER);
     }
 

@@ -3,7 +3,7 @@ package yardlight.gateway.people;
 import java.util.random.RandomGenerator;
 
 /** A password that can be read out over the phone: four groups of five, without letters that look alike. About 98 bits. */
-final class RandomPassword {
+public final class RandomPassword {
 
     private static final String LETTERS = "abcdefghjkmnpqrstuvwxyz23456789";
     private static final int GROUPS = 4;
@@ -11,7 +11,7 @@ final class RandomPassword {
 
     private RandomPassword() {}
 
-    static String fresh(RandomGenerator random) {
+    public static String fresh(RandomGenerator random) {
         var password = new StringBuilder();
         for (int i = 0; i < GROUPS * GROUP; i++) {
             if (i > 0 && i % GROUP == 0) {

@@ -2,6 +2,7 @@ package yardlight.gateway.setup;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
@@ -39,13 +40,27 @@ public class SetupReader {
      */
     public Setup read(Document document) {
         var faults = new Faults();
+        Optional<Setup> setup = read(document, "#", faults);
+        faults.orNothing();
+        return setup.orElseThrow();
+    }
+
+    /**
+     * Reads a document that is part of another one.
+     *
+     * @param pointer where it stands there
+     * @param into gets every mistake
+     * @return empty when there is any
+     */
+    public Optional<Setup> read(Document document, String pointer, Faults into) {
+        var faults = new Faults();
         faults.addAll(document.faults());
         Draft draft = draft(document.loosely().fields(faults));
         check.check(draft).stream()
                 .filter(mistake -> !faults.within(mistake.pointer()))
                 .forEach(mistake -> faults.add(mistake.pointer(), mistake.detail()));
-        faults.orNothing();
-        return draft.setup();
+        faults.list().forEach(fault -> into.add(pointer + fault.place().substring(1), fault.detail()));
+        return faults.count() == 0 ? Optional.of(draft.setup()) : Optional.empty();
     }
 
     private Draft draft(Fields fields) {
