@@ -47,15 +47,34 @@ class NoAlarmIsForgottenTest {
         assertThat(broken).as("seeds of nights on which a promise was broken").isEmpty();
     }
 
+    /** A promise that is never tried is not kept: the nights must bring about everything that can go wrong. */
     @Test
     void and_the_nights_are_worth_the_name() {
-        long texts = LongStream.range(0, 200)
+        List<Decision> decisions = LongStream.range(0, 500)
                 .mapToObj(seed -> new RandomNight(seed).play())
-                .flatMap(night -> night.simulation().picture().notices().stream())
-                .filter(notice -> notice.state() == NoticeState.HANDED_OVER)
-                .count();
+                .flatMap(night -> night.happenings().stream())
+                .map(Happening::decision)
+                .toList();
 
-        assertThat(texts).isGreaterThan(1000);
+        assertThat(decisions.stream()
+                        .flatMap(decision -> decision.changes().callouts().stream())
+                        .map(Callout::kind))
+                .contains(Callout.Kind.values());
+        assertThat(decisions.stream()
+                        .flatMap(decision -> decision.changes().notices().stream())
+                        .map(Notice::state)
+                        .distinct())
+                .containsExactlyInAnyOrder(
+                        NoticeState.QUEUED,
+                        NoticeState.HELD,
+                        NoticeState.BUNDLED,
+                        NoticeState.HANDED_OVER,
+                        NoticeState.REFUSED,
+                        NoticeState.CANCELLED);
+        assertThat(decisions.stream()
+                        .flatMap(decision -> decision.changes().alarms().stream())
+                        .map(Alarm::state))
+                .contains(AlarmState.values());
     }
 
     private static Optional<String> broken(long seed) {
