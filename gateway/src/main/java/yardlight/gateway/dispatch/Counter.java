@@ -1,12 +1,12 @@
 package yardlight.gateway.dispatch;
 
-import java.time.InstantSource;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
-import yardlight.db.outbox.Outbox;
+import yardlight.channels.Channel;
+import yardlight.channels.Health;
 import yardlight.db.outbox.Outgoing;
 
 /** Where the notices of one channel go out: a few workers, and no more in hand than keeps them busy. */
@@ -15,26 +15,31 @@ final class Counter {
     /** Taken, sent, and waiting to be recorded; recording takes several times as long as sending. */
     private static final int IN_HAND_FOR_EACH = 16;
 
-    private final String channel;
+    private final Channel channel;
     private final int most;
-    private final Outbox outbox;
     private final Sending sending;
-    private final InstantSource clock;
     private final Runnable bell;
     private final ExecutorService workers;
     private final AtomicInteger inHand = new AtomicInteger();
     private volatile boolean more;
 
-    Counter(String channel, int workers, Outbox outbox, Sending sending, InstantSource clock, Runnable bell) {
+    Counter(Channel channel, int workers, Sending sending, Runnable bell) {
         this.channel = channel;
         this.most = workers * IN_HAND_FOR_EACH;
-        this.outbox = outbox;
         this.sending = sending;
-        this.clock = clock;
         this.bell = bell;
         var number = new AtomicInteger();
         this.workers = Executors.newFixedThreadPool(
-                workers, work -> new Thread(work, channel + "-" + number.incrementAndGet()));
+                workers, work -> new Thread(work, channel.name() + "-" + number.incrementAndGet()));
+    }
+
+    String channel() {
+        return channel.name();
+    }
+
+    /** Whether notices can go out here at all. */
+    boolean open() {
+        return channel.health().state() != Health.State.NOT_CONFIGURED;
     }
 
     /** Takes as many notices as there is room for. */
@@ -43,10 +48,16 @@ final class Counter {
         if (room < most / 2) {
             return;
         }
-        List<Outgoing> claimed = outbox.claim(channel, clock.instant(), room);
+        List<Outgoing> claimed =
+                sending.outbox().claim(channel(), sending.clock().instant(), room);
         more = claimed.size() == room;
-        inHand.addAndGet(claimed.size());
-        claimed.forEach(outgoing -> workers.execute(() -> sending.send(outgoing, this::done)));
+        claimed.forEach(this::take);
+    }
+
+    /** Takes a notice that was claimed already. */
+    void take(Outgoing outgoing) {
+        inHand.incrementAndGet();
+        workers.execute(() -> sending.send(outgoing, this::done));
     }
 
     private void done() {
@@ -55,13 +66,12 @@ final class Counter {
         }
     }
 
-    /** Sends what is in hand and nothing more; waits for it. */
-    void close(long millis) throws InterruptedException {
+    /** Sends what is in hand and nothing more. */
+    void close() {
         workers.shutdown();
-        workers.awaitTermination(millis, TimeUnit.MILLISECONDS);
     }
 
-    boolean empty() {
-        return inHand.get() == 0;
+    void awaitEnd(long millis) throws InterruptedException {
+        workers.awaitTermination(millis, TimeUnit.MILLISECONDS);
     }
 }

@@ -8,8 +8,6 @@ import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.SmartLifecycle;
-import yardlight.channels.Channel;
-import yardlight.channels.Health;
 import yardlight.db.journal.Stored;
 import yardlight.gateway.lane.Aftermath;
 
@@ -26,28 +24,21 @@ final class Dispatcher implements SmartLifecycle, Aftermath {
     private static final int LOOKS_FOR_EACH_STRANDED = 20;
     private static final long FINISH_MILLIS = 15_000;
 
-    private final Map<String, Channel> channels;
-    private final Map<String, Counter> counters = new LinkedHashMap<>();
+    private final List<Counter> counters;
+    private final Sending sending;
     private final Stranded stranded;
-    private final Recorder recorder;
     private final long pollMillis;
-    private final Semaphore bell;
+    private final Semaphore bell = new Semaphore(0);
     private volatile boolean running;
     private Thread thread;
 
-    Dispatcher(
-            Map<String, Channel> channels,
-            Map<String, Counter> counters,
-            Stranded stranded,
-            Recorder recorder,
-            DispatchSettings settings,
-            Semaphore bell) {
-        this.channels = Map.copyOf(channels);
-        this.counters.putAll(counters);
-        this.stranded = stranded;
-        this.recorder = recorder;
+    Dispatcher(Sending sending, DispatchSettings settings) {
+        this.sending = sending;
+        this.stranded = new Stranded(sending);
         this.pollMillis = settings.poll().toMillis();
-        this.bell = bell;
+        this.counters = sending.channels().byName().values().stream()
+                .map(channel -> new Counter(channel, settings.workers(), sending, bell::release))
+                .toList();
     }
 
     @Override
@@ -63,10 +54,11 @@ final class Dispatcher implements SmartLifecycle, Aftermath {
         bell.release();
         try {
             thread.join();
-            for (Counter counter : counters.values()) {
-                counter.close(FINISH_MILLIS);
+            counters.forEach(Counter::close);
+            for (Counter counter : counters) {
+                counter.awaitEnd(FINISH_MILLIS);
             }
-            recorder.stop();
+            sending.recorder().stop();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
@@ -93,11 +85,7 @@ final class Dispatcher implements SmartLifecycle, Aftermath {
         int looks = 0;
         while (running) {
             try {
-                List<String> served = served();
-                served.forEach(name -> counters.get(name).take());
-                if (looks++ % LOOKS_FOR_EACH_STRANDED == 0) {
-                    stranded.look(served);
-                }
+                look(looks++ % LOOKS_FOR_EACH_STRANDED == 0);
             } catch (RuntimeException e) {
                 LOG.warn("cannot look into the outbox: {}", e.getMessage());
             }
@@ -105,11 +93,13 @@ final class Dispatcher implements SmartLifecycle, Aftermath {
         }
     }
 
-    private List<String> served() {
-        return channels.values().stream()
-                .filter(channel -> channel.health().state() != Health.State.NOT_CONFIGURED)
-                .map(Channel::name)
-                .toList();
+    private void look(boolean alsoForStranded) {
+        Map<String, Counter> open = new LinkedHashMap<>();
+        counters.stream().filter(Counter::open).forEach(counter -> open.put(counter.channel(), counter));
+        open.values().forEach(Counter::take);
+        if (alsoForStranded) {
+            stranded.look(open);
+        }
     }
 
     private void sleep() {

@@ -1,13 +1,11 @@
 package yardlight.gateway.dispatch;
 
-import java.time.InstantSource;
 import java.util.HashSet;
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import yardlight.db.outbox.Outbox;
 import yardlight.db.outbox.Outgoing;
 import yardlight.escalation.setup.Line;
 
@@ -20,33 +18,30 @@ final class Stranded {
     private static final Logger LOG = LoggerFactory.getLogger(Stranded.class);
     private static final int MOST = 100;
 
-    private final Outbox outbox;
-    private final Lines lines;
     private final Sending sending;
-    private final InstantSource clock;
     private final Set<String> said = new HashSet<>();
 
-    Stranded(Outbox outbox, Lines lines, Sending sending, InstantSource clock) {
-        this.outbox = outbox;
-        this.lines = lines;
+    Stranded(Sending sending) {
         this.sending = sending;
-        this.clock = clock;
     }
 
     /**
-     * @param served the channels that take notices now
+     * @param open the counters that take notices now, by channel
      */
-    void look(List<String> served) {
-        for (Outgoing outgoing : outbox.claimOthers(served, clock.instant(), MOST)) {
-            Optional<Line> line = lines.of(outgoing.notice());
-            if (line.isEmpty() || served.contains(line.get().channel())) {
+    void look(Map<String, Counter> open) {
+        for (Outgoing outgoing :
+                sending.outbox().claimOthers(open.keySet(), sending.clock().instant(), MOST)) {
+            Optional<Line> line = sending.lines().of(outgoing.notice());
+            if (line.isEmpty()) {
                 sending.send(outgoing, () -> {});
+            } else if (open.containsKey(line.get().channel())) {
+                open.get(line.get().channel()).take(outgoing);
             } else {
                 say(line.get().channel());
-                outbox.giveBack(outgoing);
+                sending.outbox().giveBack(outgoing);
             }
         }
-        said.removeAll(served);
+        said.removeAll(open.keySet());
     }
 
     private void say(String channel) {

@@ -10,7 +10,7 @@ import yardlight.gateway.clock.Pace;
 import yardlight.gateway.lane.Intake;
 
 /** Puts the loop together. */
-@Configuration("dueLoopConfiguration")
+@Configuration(value = "dueLoopConfiguration", proxyBeanMethods = false)
 @EnableConfigurationProperties(DueSettings.class)
 class DueConfiguration {
 
@@ -20,7 +20,7 @@ class DueConfiguration {
     }
 
     @Bean
-    DueLoop dueLoop(Sweep sweep, Dues dues, InstantSource clock, Pace pace, DueSettings settings) {
-        return new DueLoop(sweep, dues, clock, pace, settings);
+    DueLoop dueLoop(Sweep sweep, InstantSource clock, Pace pace, DueSettings settings) {
+        return new DueLoop(sweep, clock, pace, settings);
     }
 }

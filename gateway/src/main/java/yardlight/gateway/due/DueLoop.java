@@ -9,7 +9,6 @@ import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.SmartLifecycle;
-import yardlight.db.due.Dues;
 import yardlight.db.journal.Stored;
 import yardlight.gateway.clock.Pace;
 import yardlight.gateway.lane.Aftermath;
@@ -23,7 +22,6 @@ final class DueLoop implements SmartLifecycle, Aftermath {
     private static final Logger LOG = LoggerFactory.getLogger(DueLoop.class);
 
     private final Sweep sweep;
-    private final Dues dues;
     private final InstantSource clock;
     private final Pace pace;
     private final Duration poll;
@@ -32,9 +30,8 @@ final class DueLoop implements SmartLifecycle, Aftermath {
     private volatile boolean running;
     private Thread thread;
 
-    DueLoop(Sweep sweep, Dues dues, InstantSource clock, Pace pace, DueSettings settings) {
+    DueLoop(Sweep sweep, InstantSource clock, Pace pace, DueSettings settings) {
         this.sweep = sweep;
-        this.dues = dues;
         this.clock = clock;
         this.pace = pace;
         this.poll = settings.poll();
@@ -92,10 +89,10 @@ final class DueLoop implements SmartLifecycle, Aftermath {
     }
 
     private void sleep() throws InterruptedException {
-        Instant now = clock.instant();
-        Optional<Instant> next = dues.next(now);
+        Optional<Instant> next = sweep.next();
         nextDue = next.orElse(Instant.MAX);
-        Duration wait = next.map(at -> pace.real(Duration.between(now, at)).plusMillis(1))
+        Duration wait = next.map(
+                        at -> pace.real(Duration.between(clock.instant(), at)).plusMillis(1))
                 .filter(soon -> soon.compareTo(poll) < 0)
                 .orElse(poll);
         if (bell.tryAcquire(wait.toNanos(), TimeUnit.NANOSECONDS)) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import org.slf4j.Logger;
@@ -66,6 +67,11 @@ final class Sweep {
             return Result.BUSY;
         }
         return claimed.size() == MOST ? Result.FULL : Result.DONE;
+    }
+
+    /** When the next thing is due, if anything is. */
+    Optional<Instant> next() {
+        return dues.next(clock.instant());
     }
 
     /** False when the lane took it not. */

@@ -58,7 +58,8 @@ final class Batch {
             Sheet sheet = writing.sheet(current.setup());
             sheet.prepare(wants);
             var escalator = new Escalator(links, writing::nextCode);
-            var turn = new Turn(writing, sheet, escalator, now, writing.known(names, now.minus(REMEMBERED)));
+            var turn = new Turn(writing, sheet, escalator, now);
+            turn.remember(writing.known(names, now.minus(REMEMBERED)));
             batch.forEach(handed -> take(handed, turn));
             Stored stored = writing.commit(sheet, now);
             turn.newSetup().ifPresent(next -> current.replace(next.version(), next.setup()));

@@ -24,15 +24,14 @@ final class Turn {
     private final Sheet sheet;
     private final Escalator escalator;
     private final Instant now;
-    private final Map<String, Optional<String>> known;
+    private final Map<String, Optional<String>> known = new HashMap<>();
     private Optional<NewSetup> newSetup = Optional.empty();
 
-    Turn(Writing writing, Sheet sheet, Escalator escalator, Instant now, Map<String, Optional<String>> known) {
+    Turn(Writing writing, Sheet sheet, Escalator escalator, Instant now) {
         this.writing = writing;
         this.sheet = sheet;
         this.escalator = escalator;
         this.now = now;
-        this.known = new HashMap<>(known);
     }
 
     Instant now() {
@@ -68,6 +67,10 @@ final class Turn {
     /** The events of this name that came before, in this batch or earlier; inside, the alarm that it belonged to. */
     Optional<Optional<String>> known(String name) {
         return Optional.ofNullable(known.get(name));
+    }
+
+    void remember(Map<String, Optional<String>> before) {
+        known.putAll(before);
     }
 
     void remember(String name, Optional<String> alarm) {
