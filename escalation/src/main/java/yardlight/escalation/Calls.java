@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.alarm.Flood;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.ladder.Place;
@@ -58,7 +59,7 @@ final class Calls {
         if (calling.isEmpty()) {
             return;
         }
-        if (draft.flood(site).on()) {
+        if (draft.flood(site).at(draft.now(), Flood.Numbers.USUAL).on()) {
             gather(site, calling);
         } else {
             calling.forEach(this::callOrResume);

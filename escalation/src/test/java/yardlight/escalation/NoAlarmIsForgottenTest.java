@@ -169,6 +169,9 @@ class NoAlarmIsForgottenTest {
             Instant now = night.simulation().now();
             for (Callout callout : night.simulation().picture().callouts()) {
                 holds(callout.dueAt().filter(at -> !at.isAfter(now)).isEmpty(), "a callout is due in time", callout);
+                boolean exhausted = callout.kind() == Callout.Kind.EXHAUSTED;
+                holds(!exhausted || callout.facts().held().isEmpty(), "nobody is left out at the top", callout);
+                holds(!exhausted || everybodyOn(callout), "the whole ladder is climbed", callout);
                 boolean nobody = callout.facts().told().isEmpty()
                         && callout.facts().held().isEmpty();
                 boolean refusedByAll = callout.facts().notices() > 0;
