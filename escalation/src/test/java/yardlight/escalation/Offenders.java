@@ -1,5 +1,7 @@
 package yardlight.escalation;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -68,6 +70,18 @@ final class Offenders {
     static final class WritesALog {
         void write(System.Logger log) {
             log.log(System.Logger.Level.INFO, "here");
+        }
+    }
+
+    static final class TalksToTheConsole {
+        void talk() {
+            System.out.println("here");
+        }
+    }
+
+    static final class OpensAFile {
+        boolean there(Path path) {
+            return Files.exists(path);
         }
     }
 }
