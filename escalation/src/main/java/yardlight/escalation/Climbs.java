@@ -60,7 +60,7 @@ final class Climbs {
         Climb.Step step = Climb.enter(ladder, from, facts.held(), new PeopleNow(draft, facts.priority()), draft.now());
         Callout.Facts after = notices.hold(facts, step.held());
         if (step.exhausted()) {
-            draft.put(new Callout.Exhausted(after, last, draft.now()));
+            draft.put(new Callout.Exhausted(notices.awake(after), last, draft.now()));
             draft.log(after, "exhausted: nobody answered");
         } else if (step.people().isEmpty()) {
             var until = step.until().orElseThrow();
@@ -69,7 +69,7 @@ final class Climbs {
         } else {
             Place place = step.place().orElseThrow();
             draft.put(new Callout.Calling(after, place, step.until().orElseThrow()));
-            Callout.Facts told = notices.tell(after, step.people());
+            Callout.Facts told = notices.awake(notices.tell(after, step.people()));
             draft.put(new Callout.Calling(told, place, step.until().orElseThrow()));
             draft.log(told, "calls rung " + (place.rung() + 1) + ", round " + (place.round() + 1));
         }

@@ -1,5 +1,6 @@
 package yardlight.escalation;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.HashSet;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
@@ -19,6 +21,9 @@ import yardlight.escalation.wording.Links;
 
 /** What reaches a person: at once, after quiet hours, or together with other things once their limit allows. */
 final class Notices {
+
+    /** The desk and the callout are due together, but one of them is first. */
+    private static final Duration JUST_NOW = Duration.ofMinutes(1);
 
     private final Draft draft;
     private final Texts texts;
@@ -132,10 +137,21 @@ final class Notices {
                 && facts.priority().compareTo(waiting.priority()) > 0;
     }
 
-    /** Whether the contact's quiet hours end just now, so that the desk sends what it held. */
+    /** Whether the contact's quiet hours have just ended, so that the desk sends what it held. */
     private boolean comesFromDesk(Callout.Facts facts, String contact) {
         Instant until = facts.held().get(contact);
-        return until != null && !until.isAfter(draft.now());
+        return until != null
+                && !until.isAfter(draft.now())
+                && until.plus(JUST_NOW).isAfter(draft.now());
+    }
+
+    /** Whose quiet hours are over has been told by the desk. */
+    Callout.Facts awake(Callout.Facts facts) {
+        Set<String> awake = facts.held().entrySet().stream()
+                .filter(one -> !one.getValue().isAfter(draft.now()))
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toSet());
+        return reached(facts, awake);
     }
 
     private Optional<Notice> underWay(String callout, String contact) {

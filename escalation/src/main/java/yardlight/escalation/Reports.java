@@ -160,7 +160,7 @@ final class Reports {
 
     private void count(String site) {
         Flood before = draft.flood(site);
-        Flood after = before.at(draft.now(), Flood.Numbers.USUAL).plus(draft.now(), Flood.Numbers.USUAL);
+        Flood after = before.plus(draft.now(), Flood.Numbers.USUAL);
         draft.put(site, after);
         if (before.on() != after.on()) {
             draft.log(Entry.What.FLOOD, Map.of("site", site), after.on() ? "flood of alarms" : "the flood is over");

@@ -26,11 +26,11 @@ import yardlight.channels.mail.MailSettings.Timeouts;
 import yardlight.channels.mail.ScriptedServer.After;
 
 /** Connections are kept, and nothing is lost by it. */
-@Timeout(60)
+@Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class KeptConnectionsIT {
 
     private static final Timeouts SHORT =
-            new Timeouts(Duration.ofSeconds(2), Duration.ofSeconds(1), Duration.ofSeconds(8));
+            new Timeouts(Duration.ofSeconds(5), Duration.ofSeconds(2), Duration.ofSeconds(20));
 
     private ScriptedServer server;
     private SmtpChannel channel;
