@@ -16,11 +16,12 @@ import org.springframework.test.context.TestConstructor;
         properties = {
             "spring.datasource.url=jdbc:h2:mem:doors;DB_CLOSE_DELAY=-1",
             "yardlight.owner-password=" + GatewayTest.PASSWORD,
+            "yardlight.allowance.burst=100000",
             "yardlight.public-url=https://yardlight.example/",
             "yardlight.replies.key=" + GatewayTest.REPLIES_KEY
         })
 @AutoConfigureMockMvc
-@Import(TestGateway.class)
+@Import({TestGateway.class, Doors.class})
 @TestConstructor(autowireMode = TestConstructor.AutowireMode.ALL)
 public @interface GatewayTest {
 
