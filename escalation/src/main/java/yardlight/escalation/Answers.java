@@ -32,7 +32,7 @@ final class Answers {
         }
         String note = said.note().map(text -> ": " + text).orElse("");
         take(step.get(), "acknowledged by " + said.by() + " by " + said.path() + note);
-        calls.answered(said.key().site(), List.of(said.key()), said.by());
+        calls.endings().answered(said.key().site(), List.of(said.key()), said.by());
         return new Answer.Done();
     }
 
@@ -59,10 +59,13 @@ final class Answers {
         waiting.stream()
                 .map(AlarmKey::site)
                 .distinct()
-                .forEach(site -> calls.answered(
-                        site,
-                        waiting.stream().filter(key -> key.site().equals(site)).toList(),
-                        by));
+                .forEach(site -> calls.endings()
+                        .answered(
+                                site,
+                                waiting.stream()
+                                        .filter(key -> key.site().equals(site))
+                                        .toList(),
+                                by));
         return new Answer.Done();
     }
 
@@ -78,7 +81,7 @@ final class Answers {
             return refused(AlarmTrigger.SHELVE, alarm);
         }
         take(step.get(), "shelved by " + said.by() + " for " + said.length() + ": " + said.reason());
-        calls.settle(said.key().site(), Optional.empty());
+        calls.endings().settle(said.key().site(), Optional.empty());
         return new Answer.Done();
     }
 

@@ -6,20 +6,15 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
-import yardlight.escalation.alarm.AlarmState;
+import yardlight.escalation.alarm.Flood;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.ladder.Callout;
-import yardlight.escalation.ladder.Climb;
-import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Place;
-import yardlight.escalation.ladder.Reach;
-import yardlight.escalation.setup.Site;
 
 /** Whom to call and when: opens callouts, moves them up their ladder, and ends them. */
 final class Calls {
@@ -33,15 +28,23 @@ final class Calls {
     private final Draft draft;
     private final Codes codes;
     private final Notices notices;
+    private final Climbs climbs;
+    private final Endings endings;
 
     Calls(Draft draft, Codes codes, Notices notices) {
         this.draft = draft;
         this.codes = codes;
         this.notices = notices;
+        this.climbs = new Climbs(draft, notices);
+        this.endings = new Endings(draft, notices);
     }
 
-    Notices notices() {
-        return notices;
+    Climbs climbs() {
+        return climbs;
+    }
+
+    Endings endings() {
+        return endings;
     }
 
     /** Calls people for these alarms of one site. What is over by now calls nobody. */
@@ -49,14 +52,14 @@ final class Calls {
         List<Alarm> calling = new LinkedHashSet<>(keys)
                 .stream()
                         .map(draft::alarm)
-                        .filter(Calls::unanswered)
+                        .filter(alarm -> alarm.state().calls())
                         .filter(alarm -> live(alarm).isEmpty())
                         .sorted(WORST_FIRST)
                         .toList();
         if (calling.isEmpty()) {
             return;
         }
-        if (draft.flood(site).on()) {
+        if (draft.flood(site).at(draft.now(), Flood.Numbers.USUAL).on()) {
             gather(site, calling);
         } else {
             calling.forEach(this::callOrResume);
@@ -70,85 +73,8 @@ final class Calls {
                 .filter(callout -> alarm.priority().compareTo(callout.facts().priority()) > 0)
                 .ifPresent(callout -> {
                     Callout.Facts facts = callout.facts().withPriority(alarm.priority());
-                    enter(facts, Optional.of(callout.place()), callout.place());
+                    climbs.enter(facts, Optional.of(callout.place()), callout.place());
                 });
-    }
-
-    /** A callout's time has come: the next round, the next rung, the next climb, or the end. */
-    Answer due(String id) {
-        draft.callout(id).filter(Callout::live).ifPresent(callout -> {
-            if (callout.dueAt().filter(draft.now()::isBefore).isPresent()) {
-                return;
-            }
-            Optional<Place> next = callout.kind() == Callout.Kind.HELD
-                    ? Optional.of(callout.place())
-                    : callout.place().next(ladder(callout.facts().site()));
-            enter(callout.facts(), next, callout.place());
-        });
-        return new Answer.Done();
-    }
-
-    /** A carrier said what became of a notice. A refusal by the last line of everybody on a rung moves on at once. */
-    Answer fate(Stimulus.NoticeFate fate) {
-        draft.notice(fate.notice())
-                .flatMap(notice -> notices.fate(notice, fate))
-                .ifPresent(refused -> refused.callouts()
-                        .forEach(id -> draft.callout(id).ifPresent(callout -> notReached(callout, refused.contact()))));
-        return new Answer.Done();
-    }
-
-    /** Somebody answered these alarms, perhaps after the ladder was exhausted. */
-    void answered(String site, List<AlarmKey> keys, String by) {
-        keys.stream()
-                .flatMap(key -> draft.alarm(key).callout().flatMap(draft::callout).stream())
-                .filter(callout -> callout.kind() == Callout.Kind.EXHAUSTED)
-                .filter(callout -> over(callout))
-                .forEach(callout -> finish(callout, Optional.of(by)));
-        settle(site, Optional.of(by));
-    }
-
-    /** Ends the callouts of a site that have nothing left to wait for. */
-    void settle(String site, Optional<String> answeredBy) {
-        boolean known = draft.setup().sites().containsKey(site);
-        for (Callout callout : draft.calloutsAt(site)) {
-            if (!known) {
-                end(callout, "the site is no longer set up");
-            } else if (over(callout)) {
-                finish(callout, answeredBy);
-            }
-        }
-    }
-
-    private void finish(Callout callout, Optional<String> answeredBy) {
-        if (answeredBy.isPresent()) {
-            String by = answeredBy.get();
-            draft.put(new Callout.Answered(callout.facts(), callout.place(), by, draft.now()));
-            log(callout.facts(), "answered by " + by);
-            notices.over(callout, true);
-        } else {
-            AlarmState state = draft.alarm(callout.facts().alarms().get(0)).state();
-            end(callout, state.withheld() ? state.word() : "returned to normal");
-        }
-    }
-
-    private void end(Callout callout, String reason) {
-        draft.put(new Callout.Ended(callout.facts(), callout.place(), callout.dueAt(), reason, draft.now()));
-        log(callout.facts(), "ended: " + reason);
-        notices.over(callout, false);
-    }
-
-    private boolean over(Callout callout) {
-        return callout.facts().alarms().stream().map(draft::alarm).noneMatch(alarm -> waits(alarm, callout));
-    }
-
-    private boolean waits(Alarm alarm, Callout callout) {
-        boolean mine = alarm.callout().filter(callout.id()::equals).isPresent();
-        boolean untilNormal = ladder(alarm.key().site()).endsWhen() == Ladder.EndsWhen.NORMAL;
-        return mine && (untilNormal ? unanswered(alarm) : alarm.state().awaitsAnswer());
-    }
-
-    private static boolean unanswered(Alarm alarm) {
-        return alarm.state() == AlarmState.UNACKNOWLEDGED || alarm.state() == AlarmState.LATCHED_UNACKNOWLEDGED;
     }
 
     private Optional<Callout> live(Alarm alarm) {
@@ -166,7 +92,7 @@ final class Calls {
             Callout.Ended ended = before.get();
             draft.put(new Callout.Calling(
                     ended.facts(), ended.place(), ended.wasDue().get()));
-            log(ended.facts(), "goes on, the alarm is back");
+            draft.log(ended.facts(), "goes on, the alarm is back");
         } else {
             open(List.of(alarm));
         }
@@ -182,7 +108,7 @@ final class Calls {
                 id,
                 code,
                 site,
-                ladder(site).id(),
+                draft.ladder(site).id(),
                 worst.priority(),
                 keys,
                 draft.now(),
@@ -190,8 +116,8 @@ final class Calls {
                 new TreeSet<>(),
                 new TreeMap<>());
         alarms.forEach(alarm -> draft.put(alarm.draft().callout(Optional.of(id)).done()));
-        log(facts, "started");
-        enter(facts, Optional.of(Place.FOOT), Place.FOOT);
+        draft.log(facts, "started");
+        climbs.enter(facts, Optional.of(Place.FOOT), Place.FOOT);
     }
 
     /** In a flood all alarms of the site are one callout: the oldest one goes on for all of them. */
@@ -205,7 +131,7 @@ final class Calls {
         var members = new ArrayList<>(first.facts().alarms());
         for (Callout other : open.subList(1, open.size())) {
             members.addAll(other.facts().alarms());
-            end(other, "joined the callout with code " + first.facts().code());
+            endings.end(other, "joined the callout with code " + first.facts().code());
         }
         calling.forEach(alarm -> members.add(alarm.key()));
         members.forEach(key -> draft.put(
@@ -218,69 +144,10 @@ final class Calls {
                 .withAlarms(new LinkedHashSet<>(members).stream().toList())
                 .withPriority(worst);
         if (raised) {
-            enter(facts, Optional.of(first.place()), first.place());
+            climbs.enter(facts, Optional.of(first.place()), first.place());
         } else {
             draft.put(first.with(facts));
             draft.put(first.with(notices.tellMore(facts)));
         }
-    }
-
-    private void enter(Callout.Facts facts, Optional<Place> from, Place last) {
-        Ladder ladder = ladder(facts.site());
-        Climb.Step step = Climb.enter(ladder, from, facts.held(), new PeopleNow(draft, facts.priority()), draft.now());
-        Callout.Facts after = notices.hold(facts, step.held());
-        if (step.exhausted()) {
-            draft.put(new Callout.Exhausted(after, last, draft.now()));
-            log(after, "exhausted: nobody answered");
-        } else if (step.people().isEmpty()) {
-            var until = step.until().orElseThrow();
-            draft.put(new Callout.Held(after, step.place().orElseThrow(), until));
-            log(after, "held until " + until + ": everybody on the ladder has quiet hours");
-        } else {
-            Place place = step.place().orElseThrow();
-            draft.put(new Callout.Calling(after, place, step.until().orElseThrow()));
-            Callout.Facts told = notices.tell(after, step.people());
-            draft.put(new Callout.Calling(told, place, step.until().orElseThrow()));
-            log(told, "calls rung " + (place.rung() + 1) + ", round " + (place.round() + 1));
-        }
-    }
-
-    private void notReached(Callout callout, String contact) {
-        if (callout.kind() != Callout.Kind.CALLING) {
-            return;
-        }
-        var told = new TreeSet<>(callout.facts().told());
-        told.remove(contact);
-        Callout.Facts facts = callout.facts().withReached(told, callout.facts().held());
-        Ladder ladder = ladder(facts.site());
-        Place place = callout.place();
-        Reach reach = new PeopleNow(draft, facts.priority());
-        boolean anybody = place.rung() < ladder.rungs().size()
-                && reach.people(ladder.rungs().get(place.rung())).stream().anyMatch(told::contains);
-        if (anybody) {
-            draft.put(callout.with(facts));
-        } else {
-            log(facts, "goes on at once: nobody on the rung could be reached");
-            enter(facts, place.nextRung(ladder), place);
-        }
-    }
-
-    private Ladder ladder(String site) {
-        Site known = draft.setup().sites().get(site);
-        Ladder ladder = known == null ? null : draft.setup().ladders().get(known.ladder());
-        return ladder != null ? ladder : PeopleNow.EVERYBODY_ONCE;
-    }
-
-    private void log(Callout.Facts facts, String words) {
-        draft.log(
-                Entry.What.CALLOUT,
-                Map.of(
-                        "site",
-                        facts.site(),
-                        "callout",
-                        facts.id(),
-                        "alarm",
-                        draft.alarm(facts.alarms().get(0)).id()),
-                "callout " + facts.code() + " " + words);
     }
 }

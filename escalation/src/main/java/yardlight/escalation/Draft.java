@@ -14,10 +14,12 @@ import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Flood;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.setup.Site;
 
 /** A decision in the making: the old situation with what has been changed so far laid over it. */
 final class Draft implements Situation {
@@ -73,6 +75,34 @@ final class Draft implements Situation {
 
     void log(Entry.What what, Map<String, String> about, String words) {
         entries.add(new Entry(what, about, words));
+    }
+
+    void log(Callout.Facts facts, String words) {
+        String alarm = alarm(facts.alarms().get(0)).id();
+        log(
+                Entry.What.CALLOUT,
+                Map.of("site", facts.site(), "callout", facts.id(), "alarm", alarm),
+                "callout " + facts.code() + " " + words);
+    }
+
+    void log(Notice notice, String words) {
+        log(
+                Entry.What.NOTICE,
+                Map.of(
+                        "notice",
+                        notice.id(),
+                        "contact",
+                        notice.contact(),
+                        "callout",
+                        notice.callouts().get(0)),
+                words);
+    }
+
+    /** The ladder of a site as it is set up now: an edit counts from the next step on. */
+    Ladder ladder(String site) {
+        Site known = setup.sites().get(site);
+        Ladder ladder = known == null ? null : setup.ladders().get(known.ladder());
+        return ladder != null ? ladder : PeopleNow.EVERYBODY_ONCE;
     }
 
     /** The finished decision. A refusal changes nothing and leaves only its line in the log. */

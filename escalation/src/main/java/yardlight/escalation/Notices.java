@@ -1,17 +1,16 @@
 package yardlight.escalation;
 
+import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
@@ -22,6 +21,9 @@ import yardlight.escalation.wording.Links;
 
 /** What reaches a person: at once, after quiet hours, or together with other things once their limit allows. */
 final class Notices {
+
+    /** The desk and the callout are due together, but one of them is first. */
+    private static final Duration JUST_NOW = Duration.ofMinutes(1);
 
     private final Draft draft;
     private final Texts texts;
@@ -41,7 +43,7 @@ final class Notices {
                 offer(make(after, contact, Optional.empty()), after.priority() == Priority.CRITICAL);
             } else if (underWay.filter(notice -> mayInterrupt(notice, facts)).isPresent()) {
                 unhold(underWay.get());
-                offer(make(after, contact, Optional.of(underWay.get().id())), true);
+                offer(make(after, contact, Optional.of(underWay.get().id())), after.priority() == Priority.CRITICAL);
             }
         }
         return reached(after, people);
@@ -81,7 +83,7 @@ final class Notices {
             if (!others) {
                 unhold(notice);
                 draft.put(notice.as(NoticeState.CANCELLED));
-                log(notice, "cancelled: it is over");
+                draft.log(notice, "cancelled: it is over");
             }
         }
         if (answered) {
@@ -89,58 +91,6 @@ final class Notices {
                     .told()
                     .forEach(contact -> draft.put(draft.desk(contact).answered(callout.id())));
         }
-    }
-
-    /** What waited on a contact's desk goes out, in one message, unless it is over by now or has to wait on. */
-    Answer release(String contact) {
-        List<Notice> ready = new ArrayList<>();
-        for (String id : draft.desk(contact).ready(draft.now())) {
-            draft.put(draft.desk(contact).without(Set.of(id)));
-            draft.notice(id)
-                    .filter(notice -> notice.state() == NoticeState.HELD)
-                    .ifPresent(notice -> {
-                        if (notice.callouts().stream().anyMatch(this::wanted)) {
-                            ready.add(notice);
-                        } else {
-                            draft.put(notice.as(NoticeState.CANCELLED));
-                            log(notice, "cancelled: it is over");
-                        }
-                    });
-        }
-        List<Notice> free = ready.stream().filter(notice -> !waitsOn(notice)).toList();
-        if (free.size() == 1) {
-            send(free.get(0));
-        } else if (!free.isEmpty()) {
-            bundle(contact, free);
-        }
-        return new Answer.Done();
-    }
-
-    /** Takes a carrier's word. Comes back with the notice if no line of its contact is left to try. */
-    Optional<Notice> fate(Notice notice, Stimulus.NoticeFate fate) {
-        return switch (fate.fate()) {
-            case HANDED_OVER -> settled(notice, NoticeState.HANDED_OVER, fate.detail());
-            case DELIVERED -> settled(notice, NoticeState.DELIVERED, fate.detail());
-            case REFUSED -> refused(notice, fate.detail());
-        };
-    }
-
-    private Optional<Notice> settled(Notice notice, NoticeState state, String detail) {
-        draft.put(notice.as(state));
-        log(notice, state.word().replace('-', ' ') + ": " + detail);
-        return Optional.empty();
-    }
-
-    private Optional<Notice> refused(Notice notice, String detail) {
-        Contact contact = draft.setup().contacts().get(notice.contact());
-        boolean another = contact != null && notice.line() + 1 < contact.lines().size();
-        if (notice.state() != NoticeState.QUEUED) {
-            return Optional.empty();
-        }
-        Notice after = another ? notice.onLine(notice.line() + 1) : notice.as(NoticeState.REFUSED);
-        draft.put(after);
-        log(notice, "refused: " + detail + (another ? "; the next line is tried" : "; no line is left"));
-        return another ? Optional.empty() : Optional.of(after);
     }
 
     private void offer(Notice notice, boolean pastLimits) {
@@ -153,11 +103,11 @@ final class Notices {
         }
     }
 
-    private void send(Notice notice) {
+    void send(Notice notice) {
         Notice queued = notice.queued(texts.write(notice));
         draft.put(queued);
         draft.put(draft.desk(notice.contact()).sends(draft.now(), notice.callouts()));
-        log(queued, "queued: " + queued.text());
+        draft.log(queued, "queued: " + queued.text());
         notice.callouts()
                 .forEach(id -> draft.callout(id)
                         .filter(callout -> callout.kind() == Callout.Kind.CALLING)
@@ -165,66 +115,17 @@ final class Notices {
                                 draft.put(callout.with(reached(callout.facts(), Set.of(notice.contact()))))));
     }
 
-    private void keep(Notice notice, Instant until, String why) {
-        draft.put(new Notice(
-                notice.id(),
-                notice.contact(),
-                notice.callouts(),
-                notice.priority(),
-                notice.text(),
-                NoticeState.HELD,
-                notice.queuedAt(),
-                Optional.of(until),
-                Optional.empty(),
-                notice.line()));
+    void keep(Notice notice, Instant until, String why) {
+        draft.put(notice.held(until));
         draft.put(draft.desk(notice.contact()).waits(notice.id(), until));
-        log(notice, "held until " + until + ": " + why);
+        draft.log(notice, "held until " + until + ": " + why);
     }
 
     private void unhold(Notice notice) {
         draft.put(draft.desk(notice.contact()).without(Set.of(notice.id())));
     }
 
-    private void bundle(String contact, List<Notice> notices) {
-        draft.put(draft.desk(contact).oneMoreBundle());
-        Set<String> callouts = new LinkedHashSet<>();
-        notices.stream()
-                .sorted(Comparator.comparing(Notice::priority).reversed().thenComparing(Notice::id))
-                .forEach(notice -> callouts.addAll(notice.callouts()));
-        Priority worst = notices.stream().map(Notice::priority).reduce(Priority.LOW, Priority::orHigher);
-        var bundle = new Notice(
-                contact + ".together." + draft.desk(contact).bundles(),
-                contact,
-                List.copyOf(callouts),
-                worst,
-                "",
-                NoticeState.QUEUED,
-                draft.now(),
-                Optional.empty(),
-                Optional.empty(),
-                0);
-        notices.forEach(notice -> {
-            draft.put(notice.bundledInto(bundle.id()));
-            log(notice, "bundled into " + bundle.id());
-        });
-        send(bundle);
-    }
-
-    /** A held notice whose time has come may have to wait again: other quiet hours have begun, the limit is spent. */
-    private boolean waitsOn(Notice notice) {
-        Contact contact = draft.setup().contacts().get(notice.contact());
-        Optional<Instant> quiet =
-                contact == null ? Optional.empty() : PeopleNow.heldUntil(contact, notice.priority(), draft.now());
-        Instant room = draft.desk(notice.contact()).room(draft.now(), restraint(notice.contact()));
-        Instant until = quiet.orElse(room);
-        boolean waits = until.isAfter(draft.now()) && notice.priority() != Priority.CRITICAL;
-        if (waits) {
-            keep(notice, until, quiet.isPresent() ? "quiet hours" : "their limit of texts");
-        }
-        return waits;
-    }
-
-    private boolean wanted(String callout) {
+    boolean wanted(String callout) {
         return draft.callout(callout)
                 .filter(known -> known.live() || known.kind() == Callout.Kind.EXHAUSTED)
                 .isPresent();
@@ -236,10 +137,21 @@ final class Notices {
                 && facts.priority().compareTo(waiting.priority()) > 0;
     }
 
-    /** Whether the contact's quiet hours end just now, so that the desk sends what it held. */
+    /** Whether the contact's quiet hours have just ended, so that the desk sends what it held. */
     private boolean comesFromDesk(Callout.Facts facts, String contact) {
         Instant until = facts.held().get(contact);
-        return until != null && !until.isAfter(draft.now());
+        return until != null
+                && !until.isAfter(draft.now())
+                && until.plus(JUST_NOW).isAfter(draft.now());
+    }
+
+    /** Whose quiet hours are over has been told by the desk. */
+    Callout.Facts awake(Callout.Facts facts) {
+        Set<String> awake = facts.held().entrySet().stream()
+                .filter(one -> !one.getValue().isAfter(draft.now()))
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toSet());
+        return reached(facts, awake);
     }
 
     private Optional<Notice> underWay(String callout, String contact) {
@@ -256,35 +168,17 @@ final class Notices {
         return facts.withReached(told, held);
     }
 
-    private Restraint restraint(String contact) {
+    Restraint restraint(String contact) {
         Contact known = draft.setup().contacts().get(contact);
         return Restraint.perHour(known == null ? 1 : known.textsPerHour());
     }
 
     private Notice make(Callout.Facts facts, String contact, Optional<String> id) {
-        return new Notice(
+        return Notice.made(
                 id.orElse(facts.id() + "." + facts.notices()),
                 contact,
                 List.of(facts.id()),
                 facts.priority(),
-                "",
-                NoticeState.QUEUED,
-                draft.now(),
-                Optional.empty(),
-                Optional.empty(),
-                0);
-    }
-
-    private void log(Notice notice, String words) {
-        draft.log(
-                Entry.What.NOTICE,
-                Map.of(
-                        "notice",
-                        notice.id(),
-                        "contact",
-                        notice.contact(),
-                        "callout",
-                        notice.callouts().get(0)),
-                words);
+                draft.now());
     }
 }

@@ -2,6 +2,7 @@ package yardlight.escalation;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -11,14 +12,12 @@ import java.util.stream.IntStream;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.AlarmRules;
-import yardlight.escalation.alarm.AlarmState;
 import yardlight.escalation.alarm.AlarmTrigger;
 import yardlight.escalation.alarm.Flood;
-import yardlight.escalation.alarm.Measured;
-import yardlight.escalation.alarm.Nuisance;
 import yardlight.escalation.alarm.Outcome;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.alarm.Report;
+import yardlight.escalation.alarm.Timing;
 import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Point;
 
@@ -27,12 +26,14 @@ final class Reports {
 
     private final Draft draft;
     private final Calls calls;
+    private final Withholding withholding;
     private final Set<AlarmKey> calling = new LinkedHashSet<>();
     private final Set<AlarmKey> raised = new LinkedHashSet<>();
 
     Reports(Draft draft, Calls calls) {
         this.draft = draft;
         this.calls = calls;
+        this.withholding = new Withholding(draft);
     }
 
     /** A box's post. Whatever it says, it is a sign of life too. */
@@ -43,10 +44,16 @@ final class Reports {
         }
         new Silence(draft, calls).heard(box);
         var results = new Answer.Result[posted.reports().size()];
+        Map<AlarmKey, Integer> last = new LinkedHashMap<>();
         IntStream.range(0, results.length)
                 .boxed()
                 .sorted(Comparator.comparing(i -> posted.reports().get(i).at()))
-                .forEach(i -> results[i] = report(posted.reports().get(i), Priority.MEDIUM));
+                .forEach(i -> {
+                    Report report = posted.reports().get(i);
+                    results[i] = report(report, Priority.MEDIUM);
+                    last.put(report.key(), i);
+                });
+        last.forEach((key, i) -> results[i] = settled(key, results[i]));
         finish(box.site());
         return new Answer.Results(List.of(results));
     }
@@ -61,20 +68,36 @@ final class Reports {
         draft.log(
                 Entry.What.EVENT,
                 about(step.alarm()),
-                told(report) + ": " + step.outcome().word());
+                AlarmWords.reported(report) + ": " + step.outcome().word());
         take(before, step);
         boolean known = step.alarm().occurrence() > 0;
         return new Answer.Result(
                 step.outcome(), known ? Optional.of(step.alarm().id()) : Optional.empty());
     }
 
+    /** A delay that began in a backlog may have run out by now, once nothing later undid it. */
+    private Answer.Result settled(AlarmKey key, Answer.Result told) {
+        Alarm before = draft.alarm(key);
+        Timing timing = timing(key);
+        AlarmRules.Step step = AlarmRules.due(before, timing, draft.now());
+        if (step.alarm().equals(before)) {
+            return told;
+        }
+        take(before, step);
+        boolean withheld = step.alarm().state().withheld();
+        boolean turned = step.alarm().active() != before.active();
+        Outcome outcome = step.alarm().active() ? Outcome.OCCURRED : Outcome.RETURNED;
+        return result(withheld || !turned ? told.outcome() : outcome, step.alarm());
+    }
+
+    private static Answer.Result result(Outcome outcome, Alarm alarm) {
+        return new Answer.Result(outcome, alarm.occurrence() > 0 ? Optional.of(alarm.id()) : Optional.empty());
+    }
+
     /** An alarm's own time has come: a delay ran out, a shelf ended. */
     Answer due(AlarmKey key) {
         Alarm before = draft.alarm(key);
-        take(
-                before,
-                AlarmRules.due(
-                        before, draft.setup().point(key.site(), key.point()).timing(), draft.now()));
+        take(before, AlarmRules.due(before, timing(key), draft.now()));
         resume(key, false);
         return new Answer.Done();
     }
@@ -107,7 +130,7 @@ final class Reports {
             calls.call(site, calling);
             raised.forEach(calls::raise);
         }
-        calls.settle(site, Optional.empty());
+        calls.endings().settle(site, Optional.empty());
         calling.clear();
         raised.clear();
     }
@@ -122,9 +145,12 @@ final class Reports {
             raised.add(after.key());
         }
         if (after.state() != before.state()) {
-            draft.log(Entry.What.ALARM, about(after), after.key().local() + " is now " + words(before, after));
+            draft.log(
+                    Entry.What.ALARM,
+                    about(after),
+                    after.key().local() + " is now " + AlarmWords.changed(before, after, timing(after.key())));
         }
-        if (step.outcome() == Outcome.OCCURRED && step.calls()) {
+        if (after.active() && !before.active() && step.calls()) {
             count(after.key().site());
         }
         if (after.active() != before.active()) {
@@ -132,23 +158,9 @@ final class Reports {
         }
     }
 
-    private String words(Alarm before, Alarm after) {
-        Nuisance.Numbers numbers = draft.setup()
-                .point(after.key().site(), after.key().point())
-                .timing()
-                .nuisance();
-        boolean chatters = after.active() && Nuisance.chattering(after.activations(), numbers);
-        boolean fleeting = before.state() == AlarmState.UNACKNOWLEDGED
-                && after.occurredAt().isPresent()
-                && after.returnedAt()
-                        .filter(at -> Nuisance.fleeting(after.occurredAt().get(), at, numbers))
-                        .isPresent();
-        return after.state().word() + (chatters ? ", chattering" : "") + (fleeting ? ", fleeting" : "");
-    }
-
     private void count(String site) {
         Flood before = draft.flood(site);
-        Flood after = before.at(draft.now(), Flood.Numbers.USUAL).plus(draft.now(), Flood.Numbers.USUAL);
+        Flood after = before.plus(draft.now(), Flood.Numbers.USUAL);
         draft.put(site, after);
         if (before.on() != after.on()) {
             draft.log(Entry.What.FLOOD, Map.of("site", site), after.on() ? "flood of alarms" : "the flood is over");
@@ -158,7 +170,7 @@ final class Reports {
     /** Withholds an alarm while its point is out of service or another alarm explains it, and gives it back after. */
     private Alarm align(Alarm alarm) {
         Point point = draft.setup().point(alarm.key().site(), alarm.key().point());
-        Optional<AlarmTrigger> trigger = due(alarm, point);
+        Optional<AlarmTrigger> trigger = withholding.trigger(alarm, point);
         if (trigger.isEmpty()) {
             return alarm;
         }
@@ -170,47 +182,11 @@ final class Reports {
                 .orElse(alarm);
     }
 
-    private Optional<AlarmTrigger> due(Alarm alarm, Point point) {
-        boolean explained = point.suppressedWhile().stream()
-                .anyMatch(other -> active(alarm.key().site(), other));
-        return switch (alarm.state()) {
-            case OUT_OF_SERVICE -> point.inService() ? Optional.of(AlarmTrigger.RESTORE) : Optional.empty();
-            case SUPPRESSED_BY_DESIGN ->
-                !point.inService()
-                        ? Optional.of(AlarmTrigger.REMOVE)
-                        : explained ? Optional.empty() : Optional.of(AlarmTrigger.UNSUPPRESS);
-            case SHELVED -> point.inService() ? Optional.empty() : Optional.of(AlarmTrigger.REMOVE);
-            case NORMAL,
-                    UNACKNOWLEDGED,
-                    ACKNOWLEDGED,
-                    RETURNED_UNACKNOWLEDGED,
-                    LATCHED_UNACKNOWLEDGED,
-                    LATCHED_ACKNOWLEDGED ->
-                !point.inService()
-                        ? Optional.of(AlarmTrigger.REMOVE)
-                        : explained ? Optional.of(AlarmTrigger.SUPPRESS) : Optional.empty();
-        };
-    }
-
-    private boolean active(String site, String local) {
-        String[] names = local.split("/", 2);
-        return draft.alarm(new AlarmKey(site, names[0], names[1])).active();
+    private Timing timing(AlarmKey key) {
+        return draft.setup().point(key.site(), key.point()).timing();
     }
 
     private static Map<String, String> about(Alarm alarm) {
         return Map.of("site", alarm.key().site(), "alarm", alarm.id());
-    }
-
-    private static String told(Report report) {
-        Measured measured = report.measured();
-        String unit = measured.unit().map(name -> " " + name).orElse("");
-        return report.key().local()
-                + (report.active() ? " active" : " normal")
-                + measured.value()
-                        .map(value -> " " + value.toPlainString() + unit)
-                        .orElse("")
-                + measured.limit()
-                        .map(limit -> " (limit " + limit.toPlainString() + ")")
-                        .orElse("");
     }
 }

@@ -31,7 +31,7 @@ final class Connection {
         this.dialogue = office.dialogue();
     }
 
-    /** Hands the message over. Afterwards {@link #stage()} says how far that came. */
+    /** Hands the message over. */
     Attempt deliver(MimeMessage message) {
         reused = open;
         try {
@@ -52,8 +52,9 @@ final class Connection {
         }
     }
 
-    Stage stage() {
-        return dialogue.stage();
+    /** The last message did not fail for its own sake, but for ours or the server's. */
+    boolean isTroubled() {
+        return Verdict.isOurs(dialogue.stage(), dialogue.reply());
     }
 
     /** It had been idle, and the server has left meanwhile: nothing of the message was told to anybody. */

@@ -6,11 +6,8 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
 import java.util.concurrent.Future;
-import java.util.concurrent.RejectedExecutionException;
-import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
-import java.util.function.Function;
 import yardlight.channels.Attempt;
 
 /**
@@ -30,76 +27,78 @@ final class Connections implements AutoCloseable {
     private final Office office;
     private final Duration idleFor;
     private final Semaphore places = new Semaphore(MOST, true);
-    private final ScheduledThreadPoolExecutor clock;
+    private final Limits limits = new Limits();
     private final Deque<Idle> idle = new ArrayDeque<>();
     private boolean closed;
+    private volatile Optional<String> trouble = Optional.empty();
 
     private record Idle(Connection connection, long since, Future<?> end) {}
-
-    /** What came of it, and how far it came. */
-    record Exchange(Attempt attempt, Stage stage) {}
 
     Connections(Office office, Duration idleFor) {
         this.office = office;
         this.idleFor = idleFor;
-        clock = new ScheduledThreadPoolExecutor(1, work -> {
-            Thread thread = new Thread(work, "mail-limits");
-            thread.setDaemon(true);
-            return thread;
-        });
-        clock.setRemoveOnCancelPolicy(true);
     }
 
-    Exchange send(MimeMessage message) {
-        long end = System.nanoTime() + office.settings().timeouts().whole().toNanos();
+    Office office() {
+        return office;
+    }
+
+    /** Why nothing gets out, as far as the last conversation told; empty if it did. */
+    Optional<String> trouble() {
+        return trouble;
+    }
+
+    Attempt send(MimeMessage message) {
+        Duration whole = office.settings().timeouts().whole();
+        long end = System.nanoTime() + whole.toNanos();
         try {
-            if (!places.tryAcquire(end - System.nanoTime(), TimeUnit.NANOSECONDS)) {
-                return notBegun(
+            if (!places.tryAcquire(whole.toNanos(), TimeUnit.NANOSECONDS)) {
+                return Attempt.deferred(
                         "all " + MOST + " connections to " + office.settings().server() + " are busy");
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            return notBegun("interrupted before it was sent");
+            return Attempt.deferred("interrupted before it was sent");
         }
         try {
-            return exchange(message, end);
+            return isClosed() ? Attempt.deferred("the channel is closed") : exchange(message, end);
         } finally {
             places.release();
         }
     }
 
-    private Exchange exchange(MimeMessage message, long end) {
-        if (isClosed()) {
-            return notBegun("the channel is closed");
-        }
+    private Attempt exchange(MimeMessage message, long end) {
         Connection connection = takeIdle(end).orElseGet(() -> new Connection(office));
-        Attempt attempt = within(end - System.nanoTime(), connection, c -> c.deliver(message));
+        Attempt attempt = limits.within(end - System.nanoTime(), connection, c -> c.deliver(message));
         if (connection.wentStale()) {
             connection.close();
             connection = new Connection(office);
-            attempt = within(end - System.nanoTime(), connection, c -> c.deliver(message));
+            attempt = limits.within(end - System.nanoTime(), connection, c -> c.deliver(message));
         }
         if (attempt.outcome() == Attempt.Outcome.ACCEPTED) {
             keep(connection);
         } else {
             connection.close();
         }
-        return new Exchange(attempt, connection.stage());
+        trouble = connection.isTroubled() ? Optional.of(attempt.detail()) : Optional.empty();
+        return attempt;
     }
 
-    /** The one used last: the others then get old and are closed. */
+    /** The one used last: the others then get old and are closed. When one has died so have the others, most likely. */
     private Optional<Connection> takeIdle(long end) {
-        for (Idle next = pop(); next != null; next = pop()) {
-            Connection connection = next.connection();
-            if (System.nanoTime() - next.since() < ASKED_AFTER.toNanos()) {
-                return Optional.of(connection);
-            }
-            long left = Math.min(end - System.nanoTime(), LONGEST_ASKING.toNanos());
-            if (within(left, connection, Connection::isAlive)) {
-                return Optional.of(connection);
-            }
-            connection.close();
+        Idle last = pop();
+        if (last == null) {
+            return Optional.empty();
         }
+        if (System.nanoTime() - last.since() < ASKED_AFTER.toNanos()) {
+            return Optional.of(last.connection());
+        }
+        long left = Math.min(end - System.nanoTime(), LONGEST_ASKING.toNanos());
+        if (limits.within(left, last.connection(), Connection::isAlive)) {
+            return Optional.of(last.connection());
+        }
+        last.connection().close();
+        closeIdle();
         return Optional.empty();
     }
 
@@ -116,7 +115,7 @@ final class Connections implements AutoCloseable {
             connection.close();
             return;
         }
-        Future<?> end = clock.schedule(() -> retire(connection), idleFor.toNanos(), TimeUnit.NANOSECONDS);
+        Future<?> end = limits.after(idleFor, () -> retire(connection));
         idle.addLast(new Idle(connection, System.nanoTime(), end));
     }
 
@@ -134,37 +133,18 @@ final class Connections implements AutoCloseable {
         return closed;
     }
 
-    /** Does it, but cuts the connection when the time is over. */
-    private <T> T within(long nanos, Connection connection, Function<Connection, T> work) {
-        Future<?> limit = null;
-        try {
-            limit = clock.schedule(connection::cut, Math.max(nanos, 0), TimeUnit.NANOSECONDS);
-        } catch (RejectedExecutionException e) {
-            // Closed meanwhile: no time is left.
-            connection.cut();
-        }
-        try {
-            return work.apply(connection);
-        } finally {
-            if (limit != null) {
-                limit.cancel(false);
-            }
-        }
-    }
-
     @Override
     public void close() {
         synchronized (this) {
             closed = true;
         }
+        closeIdle();
+        limits.close();
+    }
+
+    private void closeIdle() {
         for (Idle next = pop(); next != null; next = pop()) {
             next.connection().close();
         }
-        // What is under way keeps its limit: tasks that were scheduled before still run.
-        clock.shutdown();
-    }
-
-    private static Exchange notBegun(String why) {
-        return new Exchange(Attempt.deferred(why), Stage.GREETING);
     }
 }

@@ -19,7 +19,7 @@ final class Office {
 
     Office(MailSettings settings) {
         this.settings = settings;
-        this.tls = Tls.factory(settings.certificate());
+        this.tls = Trust.in(settings.certificate());
         this.session = Session.getInstance(properties());
     }
 

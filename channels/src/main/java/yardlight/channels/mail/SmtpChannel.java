@@ -19,14 +19,11 @@ public final class SmtpChannel implements Channel {
     private static final String NOT_CONFIGURED = "no mail server is set up: messages wait";
 
     private final Form form;
-    private final Optional<Office> office;
     private final Optional<Connections> connections;
-    private volatile Optional<String> trouble = Optional.empty();
 
     SmtpChannel(Form form, Optional<MailSettings> settings, Duration idleFor) {
         this.form = form;
-        this.office = settings.map(Office::new);
-        this.connections = office.map(o -> new Connections(o, idleFor));
+        this.connections = settings.map(given -> new Connections(new Office(given), idleFor));
     }
 
     /** The channel {@code mail}: a short mail with a subject. Without settings every message is deferred. */
@@ -46,20 +43,16 @@ public final class SmtpChannel implements Channel {
 
     @Override
     public Attempt send(Message message) {
-        Optional<String> complaint = complaintAbout(message.address());
-        if (complaint.isPresent()) {
-            return Attempt.refused(complaint.get());
-        }
-        if (office.isEmpty()) {
-            return Attempt.deferred(NOT_CONFIGURED);
-        }
+        return complaintAbout(message.address())
+                .map(Attempt::refused)
+                .or(() -> connections.map(open -> send(message, open)))
+                .orElseGet(() -> Attempt.deferred(NOT_CONFIGURED));
+    }
+
+    private Attempt send(Message message, Connections open) {
+        Office office = open.office();
         try {
-            Office to = office.get();
-            Connections.Exchange exchange = connections
-                    .get()
-                    .send(form.write(to.session(), to.settings().from(), message));
-            remember(exchange);
-            return exchange.attempt();
+            return open.send(form.write(office.session(), office.settings().from(), message));
         } catch (MessagingException e) {
             return Attempt.refused("it cannot be written as a mail: " + e.getMessage());
         }
@@ -72,23 +65,18 @@ public final class SmtpChannel implements Channel {
 
     @Override
     public Health health() {
-        if (office.isEmpty()) {
-            return new Health(Health.State.NOT_CONFIGURED, NOT_CONFIGURED);
-        }
-        String server = office.get().settings().server();
-        return trouble.map(why -> new Health(Health.State.TROUBLED, "mail waits, " + server + ": " + why))
+        return connections.map(this::health).orElse(new Health(Health.State.NOT_CONFIGURED, NOT_CONFIGURED));
+    }
+
+    private Health health(Connections open) {
+        String server = open.office().settings().server();
+        return open.trouble()
+                .map(why -> new Health(Health.State.TROUBLED, "mail waits, " + server + ": " + why))
                 .orElseGet(() -> new Health(Health.State.READY, "mail goes out through " + server));
     }
 
     @Override
     public void close() {
         connections.ifPresent(Connections::close);
-    }
-
-    /** Once a server has listened to the name of a line, whatever it says is no trouble of the channel. */
-    private void remember(Connections.Exchange exchange) {
-        trouble = exchange.stage().concernsLine()
-                ? Optional.empty()
-                : Optional.of(exchange.attempt().detail());
     }
 }

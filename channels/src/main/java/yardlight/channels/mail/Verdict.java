@@ -1,6 +1,7 @@
 package yardlight.channels.mail;
 
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import yardlight.channels.Attempt;
@@ -37,6 +38,12 @@ final class Verdict {
             return Attempt.unknown("sent, but not confirmed: " + why);
         }
         return Attempt.deferred(why);
+    }
+
+    /** Whether it is between us and the server, so that every message would fare like this one. */
+    static boolean isOurs(Stage stage, Optional<Reply> reply) {
+        return !stage.concernsLine()
+                || reply.map(given -> LOGIN_CODES.contains(given.code())).orElse(true);
     }
 
     private static Attempt negative(Stage stage, Reply reply) {

@@ -30,7 +30,7 @@ import yardlight.channels.mail.ScriptedServer.After;
 class KeptConnectionsIT {
 
     private static final Timeouts SHORT =
-            new Timeouts(Duration.ofSeconds(2), Duration.ofSeconds(1), Duration.ofSeconds(8));
+            new Timeouts(Duration.ofSeconds(5), Duration.ofSeconds(2), Duration.ofSeconds(20));
 
     private ScriptedServer server;
     private SmtpChannel channel;

@@ -157,6 +157,7 @@ class SmtpRepliesAgainstTest {
 
         assertThat(attempt.outcome()).isEqualTo(Outcome.DEFERRED);
         assertThat(attempt.detail()).contains(words).doesNotStartWith(words);
+        assertThat(channel.health().state()).isEqualTo(Health.State.TROUBLED);
     }
 
     @Test
@@ -172,9 +173,10 @@ class SmtpRepliesAgainstTest {
         assertThat(channel.health().state()).isEqualTo(Health.State.READY);
     }
 
-    @Test
-    void a_line_that_is_refused_is_no_trouble_of_the_channel() {
-        server.says("RCPT", "550 5.1.1 nobody here");
+    @ParameterizedTest
+    @ValueSource(strings = {"550 5.1.1 nobody here", "450 4.2.0 greylisted, come back"})
+    void a_line_that_is_not_taken_is_no_trouble_of_the_channel(String words) {
+        server.says("RCPT", words);
         send();
 
         assertThat(channel.health().state()).isEqualTo(Health.State.READY);

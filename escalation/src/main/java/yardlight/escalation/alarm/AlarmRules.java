@@ -17,9 +17,6 @@ public final class AlarmRules {
      */
     public record Step(Alarm alarm, Outcome outcome, boolean calls, boolean raised) {}
 
-    /** A report with what is needed to judge it. */
-    private record Arrival(Report report, Priority said, Timing timing, Instant now) {}
-
     private AlarmRules() {}
 
     /**
@@ -30,20 +27,7 @@ public final class AlarmRules {
      * @param now time of arrival, at or after {@code report.at()}
      */
     public static Step report(Alarm before, Report report, Timing timing, Priority priority, Instant now) {
-        if (older(report, before)) {
-            return new Step(before, Outcome.NOTED, false, false);
-        }
-        Step due = due(before, timing, report.at());
-        AlarmDraft draft = due.alarm().draft();
-        draft.box = report.box();
-        if (report.declared()) {
-            draft.declaredAt = Optional.of(report.at());
-        }
-        var arrival = new Arrival(report, report.priority().orElse(priority), timing, now);
-        Step step = report.active() ? activate(draft, arrival) : clear(draft, arrival);
-        AlarmState state = step.alarm().state();
-        boolean calls = (due.calls() || step.calls()) && state.calls();
-        return new Step(step.alarm(), withheldOutcome(state).orElse(step.outcome()), calls, step.raised());
+        return new Arrival(report, report.priority().orElse(priority), timing, now).at(before);
     }
 
     /** Does what is due by {@code now} although nobody reports. Without anything due the alarm comes back as it is. */
@@ -99,69 +83,6 @@ public final class AlarmRules {
                         false));
     }
 
-    /** Only times of one clock can be compared: another box may have another one. */
-    private static boolean older(Report report, Alarm before) {
-        return report.declared()
-                && report.box().equals(before.box())
-                && before.declaredAt().filter(report.at()::isBefore).isPresent();
-    }
-
-    private static Step activate(AlarmDraft draft, Arrival arrival) {
-        if (draft.active) {
-            return repeat(draft, arrival);
-        }
-        Instant at = arrival.report().at();
-        if (draft.pendingSince.isEmpty()) {
-            draft.pendingSince = Optional.of(at);
-            if (Occurrence.anew(draft)) {
-                draft.receivedAt = Optional.of(arrival.now());
-                draft.priority = arrival.said();
-            }
-        }
-        draft.priority = draft.priority.orHigher(arrival.said());
-        draft.measured = arrival.report().measured();
-        Instant occursAt =
-                draft.pendingSince.orElseThrow().plus(arrival.timing().onDelay());
-        return occursAt.isAfter(at)
-                ? new Step(draft.done(), Outcome.DELAYED, false, false)
-                : Occurrence.begin(draft, arrival.timing());
-    }
-
-    private static Step repeat(AlarmDraft draft, Arrival arrival) {
-        if (draft.clearingSince.isPresent()) {
-            draft.clearingSince = Optional.empty();
-            Occurrence.remember(draft, arrival.report().at());
-        }
-        draft.repeats++;
-        draft.measured = arrival.report().measured();
-        boolean raised = arrival.said().compareTo(draft.priority) > 0;
-        draft.priority = draft.priority.orHigher(arrival.said());
-        return raised ? raise(draft, arrival.timing()) : new Step(draft.done(), Outcome.REPEATED, false, false);
-    }
-
-    /** An answer was given to something less urgent; a withheld alarm keeps that for the time when it comes back. */
-    private static Step raise(AlarmDraft draft, Timing timing) {
-        draft.unanswered();
-        boolean told = !draft.state.withheld();
-        boolean calls = draft.state == AlarmState.ACKNOWLEDGED;
-        Alarm alarm =
-                calls ? move(draft, AlarmTrigger.REALARM, timing).orElseThrow().alarm() : draft.done();
-        return new Step(alarm, Outcome.REPEATED, calls, told);
-    }
-
-    private static Step clear(AlarmDraft draft, Arrival arrival) {
-        Instant at = arrival.report().at();
-        draft.pendingSince = Optional.empty();
-        if (!draft.active) {
-            return new Step(draft.done(), Outcome.NOTED, false, false);
-        }
-        if (draft.clearingSince.isEmpty()) {
-            draft.clearingSince = Optional.of(at);
-        }
-        Step after = due(draft.done(), arrival.timing(), at);
-        return new Step(after.alarm(), after.alarm().active() ? Outcome.NOTED : Outcome.RETURNED, after.calls(), false);
-    }
-
     private static Step fire(Alarm alarm, Timing timing, Instant at, Instant now) {
         if (alarm.shelvedUntil().filter(at::equals).isPresent()) {
             return move(alarm, AlarmTrigger.UNSHELVE, timing).orElseThrow();
@@ -183,19 +104,5 @@ public final class AlarmRules {
         }
         draft.unanswered();
         return move(draft, AlarmTrigger.REALARM, timing).orElse(silent);
-    }
-
-    private static Optional<Outcome> withheldOutcome(AlarmState state) {
-        return switch (state) {
-            case SHELVED -> Optional.of(Outcome.SHELVED);
-            case SUPPRESSED_BY_DESIGN -> Optional.of(Outcome.SUPPRESSED);
-            case OUT_OF_SERVICE -> Optional.of(Outcome.OUT_OF_SERVICE);
-            case NORMAL,
-                    UNACKNOWLEDGED,
-                    ACKNOWLEDGED,
-                    RETURNED_UNACKNOWLEDGED,
-                    LATCHED_UNACKNOWLEDGED,
-                    LATCHED_ACKNOWLEDGED -> Optional.empty();
-        };
     }
 }

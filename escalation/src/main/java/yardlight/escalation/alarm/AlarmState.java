@@ -41,7 +41,7 @@ public enum AlarmState {
     }
 
     /** Whether people are called for it: somebody has to answer, and it is not over. */
-    boolean calls() {
+    public boolean calls() {
         return this == UNACKNOWLEDGED || this == LATCHED_UNACKNOWLEDGED;
     }
 }

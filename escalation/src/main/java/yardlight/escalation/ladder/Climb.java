@@ -9,7 +9,8 @@ import java.util.TreeMap;
 
 /**
  * How a callout moves up its ladder. A rung on which everybody has quiet hours is passed without waiting, since nobody
- * was told; when that leaves nobody at all, the callout is held until the first quiet hours end.
+ * was told, and its people hear of it when they wake. When that leaves nobody at all, the callout is held until the
+ * first quiet hours end and goes on from where it was; then only the rung that is first has its notices waiting.
  */
 public final class Climb {
 
@@ -36,29 +37,32 @@ public final class Climb {
      */
     public static Step enter(
             Ladder ladder, Optional<Place> from, Map<String, Instant> waiting, Reach reach, Instant now) {
-        var held = new TreeMap<>(waiting);
+        var asleep = new TreeMap<>(waiting);
+        Map<String, Instant> first = waiting;
         Optional<Place> place = from;
         while (place.isPresent()) {
             Place here = place.get();
-            List<String> free = new ArrayList<>();
             if (here.rung() < ladder.rungs().size()) {
                 Rung rung = ladder.rungs().get(here.rung());
-                for (String contact : reach.people(rung)) {
-                    reach.heldUntil(contact)
-                            .ifPresentOrElse(until -> held.putIfAbsent(contact, until), () -> free.add(contact));
-                }
+                List<String> free = free(reach.people(rung), asleep, reach);
                 if (!free.isEmpty()) {
-                    return new Step(place, free, held, Optional.of(now.plus(rung.delay())));
+                    return new Step(place, free, asleep, Optional.of(now.plus(rung.delay())));
                 }
+                first = first.equals(waiting) ? Map.copyOf(asleep) : first;
             }
             place = here.nextRung(ladder);
         }
-        return nobodyNow(ladder, from, held, now);
+        Optional<Instant> until = asleep.values().stream().filter(now::isBefore).min(Instant::compareTo);
+        Place resume = from.orElse(new Place(ladder.again(), 0, 0));
+        return new Step(until.map(any -> resume), List.of(), first, until);
     }
 
-    private static Step nobodyNow(Ladder ladder, Optional<Place> from, Map<String, Instant> held, Instant now) {
-        Optional<Instant> until = held.values().stream().filter(now::isBefore).min(Instant::compareTo);
-        Place resume = from.orElse(new Place(ladder.again(), 0, 0));
-        return new Step(until.map(any -> resume), List.of(), held, until);
+    private static List<String> free(List<String> people, Map<String, Instant> asleep, Reach reach) {
+        List<String> free = new ArrayList<>();
+        for (String contact : people) {
+            reach.heldUntil(contact)
+                    .ifPresentOrElse(until -> asleep.putIfAbsent(contact, until), () -> free.add(contact));
+        }
+        return free;
     }
 }

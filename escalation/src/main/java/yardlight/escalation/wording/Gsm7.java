@@ -2,6 +2,7 @@ package yardlight.escalation.wording;
 
 import java.io.ByteArrayOutputStream;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -101,7 +102,7 @@ public final class Gsm7 {
         byte[] codes = SEPTETS.get(character);
         if (codes == null) {
             throw new IllegalArgumentException(
-                    "character must be in the GSM 7-bit alphabet: U+%04X".formatted(character));
+                    String.format(Locale.ROOT, "character must be in the GSM 7-bit alphabet: U+%04X", character));
         }
         return codes;
     }

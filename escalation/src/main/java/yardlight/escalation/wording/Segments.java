@@ -32,11 +32,6 @@ public record Segments(Alphabet alphabet, List<String> parts) {
             return alone;
         }
 
-        /** Units in each segment of several. */
-        public int joined() {
-            return joined;
-        }
-
         private int units(int character) {
             return switch (this) {
                 case GSM7 -> Gsm7.septets(character);

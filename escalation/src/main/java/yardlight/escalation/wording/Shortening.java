@@ -1,6 +1,6 @@
 package yardlight.escalation.wording;
 
-/** Cuts a name that is too long: after a whole word where it can, inside the first word where it must. */
+/** Cuts a name that is too long: after a whole word where it can, at a hyphen, inside the first word where it must. */
 final class Shortening {
 
     private Shortening() {}
@@ -11,7 +11,8 @@ final class Shortening {
         if (end == text.length()) {
             return text;
         }
-        int border = text.charAt(end) == ' ' ? end : text.lastIndexOf(' ', end);
+        int space = text.lastIndexOf(' ', end);
+        int border = space > 0 ? space : text.lastIndexOf('-', end);
         return border > 0 ? withoutLooseEnd(text.substring(0, border)) : text.substring(0, end);
     }
 

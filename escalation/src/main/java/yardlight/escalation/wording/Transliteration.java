@@ -31,7 +31,16 @@ public final class Transliteration {
         each(map, "→", "->");
         each(map, "¢", "c");
         each(map, "°\t\n\f\r", " ");
-        // Not decomposed by Unicode: the stroke or ligature is part of the letter.
+        // "5½" must not become 51/2.
+        each(map, "¼", " 1/4");
+        each(map, "½", " 1/2");
+        each(map, "¾", " 3/4");
+        letters(map);
+        return Map.copyOf(map);
+    }
+
+    /** Not decomposed by Unicode: the stroke or ligature is part of the letter. */
+    private static void letters(Map<Integer, String> map) {
         // The sign in front of a unit, in both of its code points.
         each(map, "\u00B5\u03BC", "u");
         each(map, "ł", "l");
@@ -46,17 +55,12 @@ public final class Transliteration {
         each(map, "œ", "oe");
         each(map, "Œ", "OE");
         each(map, "ẞ", "SS");
-        // "5½" must not become 51/2.
-        each(map, "¼", " 1/4");
-        each(map, "½", " 1/2");
-        each(map, "¾", " 3/4");
         // The alphabet has only those Greek capitals that do not look like a Latin one.
         String greek = "ΑΒΕΖΗΙΚΜΝΟΡΤΥΧ";
         String latin = "ABEZHIKMNOPTYX";
         for (int i = 0; i < greek.length(); i++) {
             map.put((int) greek.charAt(i), latin.substring(i, i + 1));
         }
-        return Map.copyOf(map);
     }
 
     private static void each(Map<Integer, String> map, String characters, String likeness) {

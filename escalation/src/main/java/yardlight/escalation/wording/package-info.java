@@ -3,7 +3,7 @@
  *
  * <p>Start at {@link yardlight.escalation.wording.Wording}, then {@link yardlight.escalation.wording.Segments} and
  * {@link yardlight.escalation.wording.Gsm7} for what fits. To add a language, add it to
- * {@link yardlight.escalation.wording.Language} and follow the compiler.
+ * {@link yardlight.escalation.setup.Language} and follow the compiler.
  *
  * <p>It must not know who is told, by which channel, or what time it is now.
  */

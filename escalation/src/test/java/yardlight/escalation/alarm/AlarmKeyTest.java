@@ -29,6 +29,16 @@ class AlarmKeyTest {
     }
 
     @Test
+    void holds_all_three_parts_to_the_same_rule() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new AlarmKey("", "water-tank", "high"))
+                .withMessageStartingWith("site must match");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new AlarmKey("mesa-9", "water-tank", "High"))
+                .withMessageStartingWith("condition must match");
+    }
+
+    @Test
     void takes_an_id_of_64_characters() {
         String longest = "a".repeat(64);
 

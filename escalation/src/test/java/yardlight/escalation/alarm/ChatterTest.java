@@ -48,6 +48,7 @@ class ChatterTest {
         tank.active(0);
         tank.normal(10);
         tank.active(20);
+        tank.called("c1");
         tank.acknowledge(25);
         tank.normal(30);
 
@@ -56,6 +57,7 @@ class ChatterTest {
         assertThat(step.calls()).isFalse();
         assertThat(tank.state()).isEqualTo(AlarmState.ACKNOWLEDGED);
         assertThat(tank.alarm().acknowledgedBy()).contains("ana");
+        assertThat(tank.alarm().callout()).contains("c1");
     }
 
     @Test

@@ -2,6 +2,7 @@ package yardlight.escalation.alarm;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatNoException;
 import static yardlight.escalation.alarm.OneAlarm.second;
 
 import java.time.Duration;
@@ -58,6 +59,8 @@ class FloodTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new Flood.Numbers(4, 5, Duration.ofMinutes(10)))
                 .withMessage("flood must begin at or above where it ends: 4 and 5");
+        assertThatIllegalArgumentException().isThrownBy(() -> new Flood.Numbers(4, 0, Duration.ofMinutes(10)));
+        assertThatNoException().isThrownBy(() -> new Flood.Numbers(1, 1, Duration.ofMinutes(10)));
     }
 
     @Test

@@ -2,6 +2,7 @@ package yardlight.escalation.alarm;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatNoException;
 import static yardlight.escalation.alarm.OneAlarm.second;
 
 import java.time.Duration;
@@ -40,6 +41,12 @@ class NuisanceTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> numbers(count, Duration.ofMinutes(1)))
                 .withMessage("chatter count must be 2 to 20: " + count);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {2, 20})
+    void the_count_may_be_as_little_as_two_and_as_much_as_is_remembered(int count) {
+        assertThatNoException().isThrownBy(() -> numbers(count, Duration.ofMinutes(1)));
     }
 
     @Test

@@ -96,6 +96,10 @@ final class OneAlarm {
         return take(AlarmRules.move(alarm, trigger, timing));
     }
 
+    void called(String callout) {
+        alarm = alarm.draft().callout(Optional.of(callout)).done();
+    }
+
     void timing(Timing other) {
         timing = other;
     }

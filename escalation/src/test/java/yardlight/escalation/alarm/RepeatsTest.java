@@ -73,6 +73,25 @@ class RepeatsTest {
     }
 
     @Test
+    void a_new_occurrence_has_no_callout_yet() {
+        tank.active(0);
+        tank.called("c1");
+        tank.acknowledge(20);
+        tank.normal(100);
+
+        assertThat(tank.active(2000).alarm().callout()).isEmpty();
+    }
+
+    @Test
+    void an_occurrence_that_goes_on_keeps_its_callout() {
+        tank.active(0);
+        tank.called("c1");
+        tank.normal(100);
+
+        assertThat(tank.active(200).alarm().callout()).contains("c1");
+    }
+
+    @Test
     void a_report_that_a_normal_condition_is_normal_is_noted() {
         assertThat(tank.normal(0).outcome()).isEqualTo(Outcome.NOTED);
         assertThat(tank.alarm().live()).isFalse();

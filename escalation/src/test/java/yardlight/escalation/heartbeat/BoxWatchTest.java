@@ -51,6 +51,11 @@ class BoxWatchTest {
 
         assertThat(last.battery()).contains(12.9);
         assertThat(last.signal()).contains(-91.0);
+        assertThat(watch.heard(NOW, PATIENCE, second)
+                        .heard(NOW, PATIENCE, first)
+                        .last()
+                        .signal())
+                .contains(-91.0);
         assertThat(last.feeds()).isEqualTo(Map.of("pump", true, "wells", true));
         assertThat(last.uptime()).contains(Duration.ofHours(5));
     }

@@ -2,6 +2,7 @@ package yardlight.escalation.quiet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatNoException;
 
 import java.time.Duration;
 import org.junit.jupiter.api.Test;
@@ -13,6 +14,11 @@ class RestraintTest {
     @Test
     void is_usually_two_texts_a_minute_and_what_the_contact_wants_in_an_hour() {
         assertThat(Restraint.perHour(20)).isEqualTo(new Restraint(2, Duration.ofMinutes(1), 20));
+    }
+
+    @Test
+    void may_be_as_strict_as_one_text_an_hour() {
+        assertThatNoException().isThrownBy(() -> new Restraint(1, Duration.ofHours(1), 1));
     }
 
     @ParameterizedTest

@@ -6,12 +6,12 @@ import javax.net.ssl.SSLContext;
 import javax.net.ssl.SSLSocketFactory;
 import javax.net.ssl.TrustManager;
 
-/** Makes the factory of TLS sockets that the settings ask for. */
-final class Tls {
+/** Which server certificates are believed, as a factory of TLS sockets. */
+final class Trust {
 
-    private Tls() {}
+    private Trust() {}
 
-    static SSLSocketFactory factory(Optional<String> certificate) {
+    static SSLSocketFactory in(Optional<String> certificate) {
         if (certificate.isEmpty()) {
             return (SSLSocketFactory) SSLSocketFactory.getDefault();
         }
