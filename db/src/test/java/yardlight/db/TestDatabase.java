@@ -1,5 +1,6 @@
 package yardlight.db;
 
+import com.zaxxer.hikari.HikariDataSource;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -9,7 +10,6 @@ import java.sql.SQLException;
 import java.util.concurrent.atomic.AtomicInteger;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
-import org.springframework.jdbc.datasource.DriverManagerDataSource;
 
 /** An empty database for a test, migrated as the gateway would do it. */
 public enum TestDatabase {
@@ -36,7 +36,12 @@ public enum TestDatabase {
     }
 
     DataSource migrated(String url) {
-        var source = new DriverManagerDataSource(url, user(), "");
+        var source = new HikariDataSource();
+        source.setJdbcUrl(url);
+        source.setUsername(user());
+        source.setMaximumPoolSize(4);
+        source.setMinimumIdle(0);
+        source.setIdleTimeout(10_000);
         Flyway.configure()
                 .dataSource(source)
                 .locations("classpath:db/migration/common", "classpath:db/migration/" + vendor())
@@ -62,7 +67,9 @@ public enum TestDatabase {
     private static synchronized String newPostgres() {
         try {
             if (server == null) {
-                server = EmbeddedPostgres.builder().start();
+                server = EmbeddedPostgres.builder()
+                        .setServerConfig("fsync", "off")
+                        .start();
             }
             String name = "yardlight" + NUMBER.incrementAndGet();
             try (var connection = server.getPostgresDatabase().getConnection();

@@ -64,4 +64,9 @@ public final class FakeLane implements Lane {
         decided.add(stimulus);
         return answer;
     }
+
+    @Override
+    public Answer setup(String document, Stimulus.SetupChanged change) {
+        return decide(change);
+    }
 }

@@ -2,13 +2,10 @@ package yardlight.gateway;
 
 import java.time.Instant;
 import java.time.InstantSource;
-import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Primary;
-import yardlight.channels.Channel;
-import yardlight.channels.mail.SmtpChannel;
 import yardlight.escalation.Fixtures;
 import yardlight.escalation.setup.Setup;
 import yardlight.gateway.setup.SetupInForce;
@@ -36,16 +33,6 @@ public class TestGateway {
     @Primary
     SetupInForce operator() {
         return new InMemorySetup();
-    }
-
-    @Bean
-    Channel mail() {
-        return SmtpChannel.mail(Optional.empty());
-    }
-
-    @Bean
-    Channel smsMail() {
-        return SmtpChannel.smsMail(Optional.empty());
     }
 
     /** The setup of the made-up operator, unless a test puts another in its place. */

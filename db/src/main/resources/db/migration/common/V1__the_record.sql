@@ -9,7 +9,8 @@ create table lane (
     last_line bigint not null,
     last_number bigint not null,
     last_code integer not null,
-    setup_version integer not null
+    setup_version integer not null,
+    last_at timestamp(6) with time zone
 );
 insert into lane (id, last_line, last_number, last_code, setup_version) values (1, 0, 0, 9, 0);
 

@@ -62,7 +62,7 @@ class SetupController {
     Stored put(HttpServletRequest request, Principal login) throws IOException {
         String text = Body.text(request, Body.USUAL);
         Setup setup = reader.read(document(Format.of(request, text), text));
-        lane.decide(new Stimulus.SetupChanged(setup, login.getName()));
+        lane.setup(text, new Stimulus.SetupChanged(setup, login.getName()));
         var stored = Stored.of(setup);
         LOG.info("{} stored a setup: {}", login.getName(), stored);
         return stored;
