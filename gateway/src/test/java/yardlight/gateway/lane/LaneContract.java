@@ -211,7 +211,8 @@ abstract class LaneContract {
             new Thread(gateway::close).start();
         });
 
-        assertThat(handed.subList(1, 21)).allSatisfy(one -> assertThat(one.join()).hasSize(1));
+        assertThat(handed.subList(1, 21))
+                .allSatisfy(one -> assertThat(one.join()).hasSize(1));
     }
 
     private Instant due() {
