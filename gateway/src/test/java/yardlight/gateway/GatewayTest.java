@@ -15,12 +15,14 @@ import org.springframework.test.context.TestConstructor;
 @SpringBootTest(
         properties = {
             "spring.datasource.url=jdbc:h2:mem:doors;DB_CLOSE_DELAY=-1",
+            "yardlight.home=target/home",
             "yardlight.owner-password=" + GatewayTest.PASSWORD,
+            "yardlight.allowance.burst=100000",
             "yardlight.public-url=https://yardlight.example/",
             "yardlight.replies.key=" + GatewayTest.REPLIES_KEY
         })
 @AutoConfigureMockMvc
-@Import(TestGateway.class)
+@Import({TestGateway.class, Doors.class})
 @TestConstructor(autowireMode = TestConstructor.AutowireMode.ALL)
 public @interface GatewayTest {
 

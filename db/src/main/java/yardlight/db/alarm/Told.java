@@ -1,10 +1,12 @@
 package yardlight.db.alarm;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Repository;
 import yardlight.db.columns.AlarmColumns;
+import yardlight.db.columns.Column;
 import yardlight.db.columns.NoticeColumns;
 import yardlight.db.columns.Row;
 import yardlight.escalation.alarm.Alarm;
@@ -19,6 +21,11 @@ public class Told {
     private static final String NOTICE = NoticeColumns.TABLE.select() + " where id = ?";
     private static final String ABOUT = AlarmColumns.TABLE.select()
             + " where callout in (select callout from notice_callout where notice = ?) order by occurred_at, id";
+
+    private static final String MADE = "select id, queued_at from notice where queued_at >= ? order by queued_at, id";
+
+    /** When a notice was made. */
+    public record Made(String notice, Instant at) {}
 
     private final JdbcTemplate jdbc;
 
@@ -35,6 +42,14 @@ public class Told {
     public Optional<Notice> notice(String id) {
         return jdbc.query(NOTICE, (rows, n) -> NoticeColumns.read(new Row(rows)).notice(), id).stream()
                 .findFirst();
+    }
+
+    /** The notices that were made at or after the instant, oldest first. */
+    public List<Made> made(Instant since) {
+        return jdbc.query(
+                MADE,
+                (rows, n) -> new Made(rows.getString("id"), new Row(rows).time("queued_at")),
+                Column.stored(since));
     }
 
     /** The alarms that a notice is about, as they stand now, oldest first. */

@@ -12,11 +12,9 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.servlet.View;
 import org.springframework.web.servlet.view.RedirectView;
 import yardlight.db.link.AnswerLink;
-import yardlight.db.link.AnswerLinks;
 import yardlight.escalation.Answer;
 import yardlight.escalation.Stimulus;
 import yardlight.gateway.lane.Lane;
-import yardlight.gateway.link.Tokens;
 import yardlight.gateway.problem.Problem;
 
 /**
@@ -27,13 +25,13 @@ import yardlight.gateway.problem.Problem;
 @RequestMapping("/a/{token}")
 class AnswerPage {
 
-    private final AnswerLinks links;
+    private final Followed followed;
     private final AnswerSheets sheets;
     private final Lane lane;
     private final InstantSource clock;
 
-    AnswerPage(AnswerLinks links, AnswerSheets sheets, Lane lane, InstantSource clock) {
-        this.links = links;
+    AnswerPage(Followed followed, AnswerSheets sheets, Lane lane, InstantSource clock) {
+        this.followed = followed;
         this.sheets = sheets;
         this.lane = lane;
         this.clock = clock;
@@ -53,7 +51,7 @@ class AnswerPage {
         AnswerLink link = follow(token, now);
         if (link.usedAt().isEmpty()
                 && lane.decide(new Stimulus.AnswerNotice(link.notice(), "link")) instanceof Answer.Done) {
-            links.use(link.tokenHash(), now);
+            followed.use(link, now);
         }
         var back = new RedirectView("/a/" + token, true);
         back.setStatusCode(HttpStatus.SEE_OTHER);
@@ -61,8 +59,7 @@ class AnswerPage {
     }
 
     private AnswerLink follow(String token, Instant now) {
-        AnswerLink link = Tokens.hash(token)
-                .flatMap(links::byHash)
+        AnswerLink link = followed.link(token, now)
                 .orElseThrow(() -> Problem.notFound("this link leads nowhere; it may have been cut short on its way"));
         if (!now.isBefore(link.expiresAt())) {
             throw Problem.of(HttpStatus.GONE, "this link is too old to be followed");

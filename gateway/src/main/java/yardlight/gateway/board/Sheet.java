@@ -51,7 +51,7 @@ record Sheet(
      */
     record Place(String name, List<String> heard, int alarms) {}
 
-    boolean calm() {
+    public boolean calm() {
         return waiting.isEmpty() && taken.isEmpty();
     }
 }

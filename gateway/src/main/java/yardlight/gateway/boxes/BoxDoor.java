@@ -44,6 +44,6 @@ class BoxDoor {
     @Bean
     static Allowance allowance(
             @Value("${yardlight.allowance.burst}") int burst, @Value("${yardlight.allowance.refill}") Duration refill) {
-        return new Allowance(burst, refill, TimeMeter.SYSTEM_MILLISECONDS);
+        return new Allowance(burst, refill, TimeMeter.SYSTEM_NANOTIME);
     }
 }

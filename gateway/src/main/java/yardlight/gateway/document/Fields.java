@@ -23,12 +23,14 @@ public final class Fields {
     private final String pointer;
     private final Faults faults;
     private final boolean loose;
+    private final boolean anObject;
     private final Set<String> asked = new LinkedHashSet<>();
 
     Fields(Node node, String pointer, Faults faults, boolean loose) {
         this.pointer = pointer;
         this.faults = faults;
         this.loose = loose;
+        this.anObject = node instanceof Node.Members;
         if (node instanceof Node.Members object) {
             members = object.nodes();
         } else {
@@ -49,7 +51,7 @@ public final class Fields {
     /** Notes a fault when the field is not there at all. */
     public Fields needs(String... names) {
         for (String name : names) {
-            if (node(name).isEmpty()) {
+            if (node(name).isEmpty() && anObject) {
                 fault(name, "must be there");
             }
         }

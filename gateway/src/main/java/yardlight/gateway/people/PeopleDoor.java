@@ -10,6 +10,7 @@ import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpMethod;
 import org.springframework.security.access.hierarchicalroles.RoleHierarchy;
 import org.springframework.security.access.hierarchicalroles.RoleHierarchyImpl;
+import org.springframework.security.authentication.AuthenticationManager;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer;
 import org.springframework.security.web.AuthenticationEntryPoint;
@@ -41,10 +42,11 @@ class PeopleDoor {
 
     @Bean
     @Order(100)
-    SecurityFilterChain peopleChain(HttpSecurity http, Refusals refusals) {
+    SecurityFilterChain peopleChain(HttpSecurity http, AuthenticationManager signIn, Refusals refusals) {
         AuthenticationEntryPoint api = refusals.challenge("Basic realm=\"Yardlight\"", "this needs a login");
         AuthenticationEntryPoint page = new LoginUrlAuthenticationEntryPoint("/login");
-        return http.authorizeHttpRequests(PeopleDoor::rights)
+        return http.authenticationManager(signIn)
+                .authorizeHttpRequests(PeopleDoor::rights)
                 .headers(SafeHeaders::set)
                 .csrf(csrf -> csrf.requireCsrfProtectionMatcher(PeopleDoor::couldBeForged))
                 .requestCache(cache -> cache.requestCache(pagesOnly()))
@@ -75,14 +77,15 @@ class PeopleDoor {
     }
 
     /**
-     * Whether a page elsewhere could have made a browser send this. What comes with its own credentials and without any
-     * mark of a browser is a program.
+     * Whether a page elsewhere could have made a browser send this: it comes with what a browser adds by itself, a
+     * session, or a password with the marks of a browser, or it is the sign-in itself. A program shows neither.
      */
     private static boolean couldBeForged(HttpServletRequest request) {
-        boolean program = request.getHeader(HttpHeaders.AUTHORIZATION) != null
-                && request.getHeader(HttpHeaders.ORIGIN) == null
-                && request.getHeader("Sec-Fetch-Site") == null;
-        return !READING.contains(request.getMethod()) && !program;
+        boolean browser = request.getHeader(HttpHeaders.ORIGIN) != null || request.getHeader("Sec-Fetch-Site") != null;
+        boolean password = request.getHeader(HttpHeaders.AUTHORIZATION) != null;
+        boolean borrowed = password ? browser : request.getRequestedSessionId() != null;
+        return !READING.contains(request.getMethod())
+                && (borrowed || request.getRequestURI().endsWith("/login"));
     }
 
     private static HttpSessionRequestCache pagesOnly() {

@@ -25,8 +25,7 @@ class SigningIn {
         return new RememberingEncoder(new Argon2PasswordEncoder(16, 32, 1, 19_456, 2));
     }
 
-    @Bean
-    static UserDetailsService logins(People people) {
+    private static UserDetailsService logins(People people) {
         return login -> people.byLogin(login)
                 .map(SigningIn::details)
                 .orElseThrow(() -> new UsernameNotFoundException("no such login"));
@@ -40,8 +39,8 @@ class SigningIn {
     }
 
     @Bean
-    static AuthenticationManager signIn(UserDetailsService logins, PasswordEncoder passwords) {
-        var provider = new DaoAuthenticationProvider(logins);
+    static AuthenticationManager signIn(People people, PasswordEncoder passwords) {
+        var provider = new DaoAuthenticationProvider(logins(people));
         provider.setPasswordEncoder(passwords);
         AuthenticationProvider patient = new WrongPasswords(provider);
         return new ProviderManager(patient);

@@ -23,6 +23,7 @@ final class WrongPasswords implements AuthenticationProvider {
             .maximumSize(10_000)
             .expireAfterAccess(Duration.ofHours(1))
             .build(who -> Bucket.builder()
+                    .withNanosecondPrecision()
                     .addLimit(limit -> limit.capacity(FREE).refillGreedy(1, Duration.ofSeconds(30)))
                     .build());
 

@@ -6,11 +6,13 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.dao.DataAccessResourceFailureException;
 import org.springframework.dao.TransientDataAccessException;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.converter.HttpMessageNotReadableException;
 import org.springframework.transaction.TransactionException;
 import org.springframework.web.ErrorResponse;
 import yardlight.gateway.lane.LaneBusy;
+import yardlight.gateway.lane.UnknownBox;
 
 /** What an exception means to the caller. The words are ours: a library's message may show what is none of theirs. */
 final class Translation {
@@ -32,6 +34,9 @@ final class Translation {
         }
         if (thrown instanceof LaneBusy) {
             return busy();
+        }
+        if (thrown instanceof UnknownBox) {
+            return byStatus(HttpStatus.UNAUTHORIZED, request).with(HttpHeaders.WWW_AUTHENTICATE, Bearer.CHALLENGE);
         }
         if (databaseAway(thrown)) {
             LOG.warn(
