@@ -1,0 +1,46 @@
+package yardlight.demo.bench;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.boot.context.properties.bind.Binder;
+import org.springframework.boot.context.properties.bind.DefaultValue;
+import org.springframework.boot.context.properties.source.ConfigurationPropertySources;
+import org.springframework.core.env.MutablePropertySources;
+import org.springframework.core.env.SimpleCommandLinePropertySource;
+import yardlight.demo.gateway.Launch;
+
+/**
+ * How long and how hard is measured; each can be set with {@code --demo.measure.…}.
+ *
+ * @param gatewayJar the gateway to measure; else the one that was built beside the demo
+ * @param warmUp load before the first round: the compiler needs a minute or more on two processors
+ * @param round length of one round against one target
+ * @param rounds rounds of which the median is taken
+ * @param connections how many connections ask at the same time, one series for each
+ * @param alarms alarms for the way from the answer to the mail server
+ * @param starts starts of which the median is taken
+ */
+record BenchSettings(
+        Optional<Path> gatewayJar,
+        @DefaultValue("PT75S") Duration warmUp,
+        @DefaultValue("PT6S") Duration round,
+        @DefaultValue("3") int rounds,
+        @DefaultValue({"32", "128"}) List<Integer> connections,
+        @DefaultValue("100") int alarms,
+        @DefaultValue("3") int starts) {
+
+    static BenchSettings from(String... args) {
+        MutablePropertySources sources = new MutablePropertySources();
+        sources.addFirst(new SimpleCommandLinePropertySource(args));
+        return new Binder(ConfigurationPropertySources.from(sources)).bindOrCreate("demo.measure", BenchSettings.class);
+    }
+
+    Path jar() {
+        return gatewayJar
+                .or(Launch::builtJar)
+                .orElseThrow(() -> new IllegalStateException("gateway/target/yardlight.jar is not there: mvn package"))
+                .toAbsolutePath();
+    }
+}
