@@ -6,7 +6,9 @@ import org.springframework.boot.ApplicationRunner;
 import org.springframework.boot.ExitCodeGenerator;
 import org.springframework.boot.web.server.context.WebServerApplicationContext;
 import org.springframework.stereotype.Component;
+import yardlight.demo.gateway.OwnerDoor;
 import yardlight.demo.night.Night;
+import yardlight.demo.night.Outcome;
 import yardlight.demo.stage.Stage;
 import yardlight.demo.stage.StageSettings;
 
@@ -29,28 +31,30 @@ class DemoRun implements ApplicationRunner, ExitCodeGenerator {
 
     @Override
     public void run(ApplicationArguments arguments) throws InterruptedException {
-        List<String> reasons = play();
-        say(reasons.isEmpty() ? "The night went as written." : "The night did not go as written:");
-        reasons.forEach(reason -> say("  - " + reason));
-        exitCode = reasons.isEmpty() ? 0 : 1;
+        Outcome outcome = play();
+        exitCode = outcome.asWritten() ? 0 : 1;
+        say("");
+        say(outcome.summary());
+        say(outcome.asWritten() ? "The night went as written." : "The night did not go as written:");
+        outcome.reasons().forEach(reason -> say("  - " + reason));
         if (!leaves()) {
             say("Everything stays up for playing; Ctrl-C ends it.");
         }
     }
 
-    private List<String> play() throws InterruptedException {
+    private Outcome play() throws InterruptedException {
         say("");
         say("Made-up people and places. Not a safety system; hard-wired shutdowns stay.");
         say("Phones and sites: http://localhost:" + page.getWebServer().getPort() + "   (the gateway is starting)");
         try {
             stage.open();
-            say("The gateway:      " + stage.gatewayAddress() + "   (login owner, password " + stage.ownerPassword()
-                    + ")");
-            say("One night at " + settings.speed() + " times its speed, local time of the sites:");
+            say("The gateway:      " + stage.gatewayAddress() + "   (login " + OwnerDoor.LOGIN + ", password "
+                    + stage.ownerPassword() + ")");
+            say("One night, " + settings.speed() + " times as fast as real; local time of the sites:");
             say("");
             return night.play(stage.owner());
         } catch (IllegalStateException e) {
-            return List.of(e.getMessage());
+            return new Outcome("The night broke off.", List.of(String.valueOf(e.getMessage())));
         }
     }
 

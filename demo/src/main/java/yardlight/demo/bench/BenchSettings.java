@@ -3,7 +3,6 @@ package yardlight.demo.bench;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
-import java.util.Optional;
 import org.springframework.boot.context.properties.bind.Binder;
 import org.springframework.boot.context.properties.bind.DefaultValue;
 import org.springframework.boot.context.properties.source.ConfigurationPropertySources;
@@ -14,7 +13,7 @@ import yardlight.demo.gateway.Launch;
 /**
  * How long and how hard is measured; each can be set with {@code --demo.measure.…}.
  *
- * @param gatewayJar the gateway to measure; else the one that was built beside the demo
+ * @param gatewayJar path of the gateway to measure; empty for the one that was built beside the demo
  * @param warmUp load before the first round: the compiler needs a minute or more on two processors
  * @param round length of one round against one target
  * @param rounds rounds of which the median is taken
@@ -23,7 +22,7 @@ import yardlight.demo.gateway.Launch;
  * @param starts starts of which the median is taken
  */
 record BenchSettings(
-        Optional<Path> gatewayJar,
+        @DefaultValue("") String gatewayJar,
         @DefaultValue("PT75S") Duration warmUp,
         @DefaultValue("PT6S") Duration round,
         @DefaultValue("3") int rounds,
@@ -38,9 +37,6 @@ record BenchSettings(
     }
 
     Path jar() {
-        return gatewayJar
-                .or(Launch::builtJar)
-                .orElseThrow(() -> new IllegalStateException("gateway/target/yardlight.jar is not there: mvn package"))
-                .toAbsolutePath();
+        return Launch.jar(gatewayJar);
     }
 }

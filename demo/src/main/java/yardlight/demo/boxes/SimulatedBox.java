@@ -114,8 +114,9 @@ public final class SimulatedBox {
         return linked;
     }
 
+    /** The feeds by name, its own first, and whether they are on. */
     public synchronized Map<String, Boolean> feeds() {
-        return Map.copyOf(feeds);
+        return new LinkedHashMap<>(feeds);
     }
 
     public synchronized int kept() {

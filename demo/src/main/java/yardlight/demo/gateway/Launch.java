@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -30,13 +29,23 @@ public record Launch(Path jar, Path directory, List<String> jvm, int port, Map<S
         properties = Map.copyOf(properties);
     }
 
-    /** Finds the gateway's jar beside the demo's module, from the root of the project or from within a module. */
-    public static Optional<Path> builtJar() {
-        return Stream.of(Path.of("gateway/target/yardlight.jar"), Path.of("../gateway/target/yardlight.jar"))
+    /**
+     * Finds the gateway's jar.
+     *
+     * @param named its path; empty for the one that was built, seen from the root of the project or from a module
+     * @throws IllegalStateException if it is not there
+     */
+    public static Path jar(String named) {
+        Stream<String> paths = named.isEmpty()
+                ? Stream.of("gateway/target/yardlight.jar", "../gateway/target/yardlight.jar")
+                : Stream.of(named);
+        return paths.map(Path::of)
                 .map(Path::toAbsolutePath)
                 .map(Path::normalize)
                 .filter(Files::isRegularFile)
-                .findFirst();
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("the gateway's jar is not there: mvn package makes "
+                        + "gateway/target/yardlight.jar, --demo.gateway-jar names another"));
     }
 
     List<String> command() {

@@ -2,13 +2,11 @@ package yardlight.demo.night;
 
 import java.time.Instant;
 import java.time.ZoneId;
-import java.util.List;
 import java.util.Optional;
 import yardlight.demo.boxes.Flutter;
 import yardlight.demo.boxes.Gauge;
 import yardlight.demo.boxes.Place;
 import yardlight.demo.boxes.Places;
-import yardlight.demo.gateway.AlarmView;
 import yardlight.demo.gateway.BoxDoor;
 import yardlight.demo.gateway.GatewayClock;
 import yardlight.demo.gateway.OwnerDoor;
@@ -23,7 +21,7 @@ public final class Night {
     private final GatewayClock clock;
     private final Timeline timeline;
     private final ZoneId zone;
-    private String tankAlarm = "";
+    private Optional<String> tank = Optional.empty();
 
     public Night(Places places, Phones phones, GatewayClock clock, Timeline timeline, ZoneId zone) {
         this.places = places;
@@ -33,35 +31,30 @@ public final class Night {
         this.zone = zone;
     }
 
-    /**
-     * Plays all of it and comes back in the morning.
-     *
-     * @return why it did not go as written; empty when it did
-     */
-    public List<String> play(OwnerDoor owner) throws InterruptedException {
+    /** Plays all of it and comes back in the morning. */
+    public Outcome play(OwnerDoor owner) throws InterruptedException {
         try (Sleepers sleepers = new Sleepers(zone, clock, timeline)) {
             sleepers.listen(phones);
             for (Act act : NightScript.acts()) {
                 clock.awaitInstant(NightScript.instant(act.at(), zone));
-                play(act);
+                play(act.deed(), owner);
             }
             Instant quietEnds = NightScript.instant(NightScript.QUIET_ENDS, zone);
-            Optional<String> by = tankAlarm.isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(owner.alarm(tankAlarm)).flatMap(AlarmView::acknowledgedBy);
-            return NightVerdict.reasons(new NightRecord(phones.texts(), sleepers.answers(), by, quietEnds));
+            Optional<String> by = tank.flatMap(id -> owner.alarm(id).acknowledgedBy());
+            NightRecord night = new NightRecord(phones.texts(), sleepers.answers(), by, quietEnds);
+            return new Outcome(night.summary(), NightVerdict.reasons(night));
         }
     }
 
-    private void play(Act act) {
-        switch (act.deed()) {
+    private void play(NightScript.Deed deed, OwnerDoor owner) {
+        switch (deed) {
             case EVERYBODY_BEATS -> tell("Four boxes", "give a sign of life every five minutes");
-            case TANK_RISES ->
-                tankAlarm = move(Places.MESA_9, "water-tank", true)
-                        .map(BoxDoor.Result::alarm)
-                        .orElse("");
+            case TANK_RISES -> tank = move(Places.MESA_9, "water-tank", true);
             case FLOAT_CHATTERS -> chatter();
-            case BATTERY_RUNS_LOW -> move(Places.LARKSPUR_BARN, "box-battery", true);
+            case BATTERY_RUNS_LOW ->
+                move(Places.LARKSPUR_BARN, "box-battery", true)
+                        .flatMap(alarm -> owner.alarm(alarm).heldUntil())
+                        .ifPresent(until -> tell("Quiet hours", "hold that until " + timeline.time(until)));
             case LINK_BREAKS -> link(false);
             case TANK_FALLS -> move(Places.MESA_9, "water-tank", false);
             case LINK_MENDS -> link(true);
@@ -70,7 +63,8 @@ public final class Night {
         }
     }
 
-    private Optional<BoxDoor.Result> move(String site, String point, boolean beyond) {
+    /** Moves a gauge; comes back with the id of the alarm if there is one. */
+    private Optional<String> move(String site, String point, boolean beyond) {
         Place place = places.at(site);
         Gauge gauge = place.gauge(point);
         Instant now = clock.instant();
@@ -80,7 +74,7 @@ public final class Night {
                 place.name(),
                 gauge.says(beyond) + "; posted, and answered: "
                         + result.map(BoxDoor.Result::outcome).orElse("nothing"));
-        return result;
+        return result.map(BoxDoor.Result::alarm).filter(id -> !id.isEmpty());
     }
 
     private void chatter() {

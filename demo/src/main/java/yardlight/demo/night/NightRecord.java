@@ -3,6 +3,7 @@ package yardlight.demo.night;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import yardlight.demo.boxes.Flutter;
 import yardlight.demo.phone.Text;
 
 /**
@@ -26,5 +27,15 @@ record NightRecord(List<Text> texts, List<Answer> answers, Optional<String> tank
     /** The texts that speak of something, in whatever letter case. */
     List<Text> about(String words) {
         return texts.stream().filter(text -> text.mentions(words)).toList();
+    }
+
+    /** The night in one line. */
+    String summary() {
+        return texts.size() + " texts: " + about(NightVerdict.TANK).size() + " about the tank, acknowledged by "
+                + tankAcknowledgedBy.orElse("nobody") + "; "
+                + about(NightVerdict.FLOAT).size() + " for "
+                + Flutter.CHANGES + " changes of the chattering switch; "
+                + about(NightVerdict.SILENT).size() + " about the silent box; "
+                + about(NightVerdict.BATTERY).size() + " about the low battery, held until quiet hours ended.";
     }
 }

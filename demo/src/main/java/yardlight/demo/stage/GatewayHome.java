@@ -45,12 +45,8 @@ final class GatewayHome {
 
     /** How the gateway is started here, with this carrier. */
     Launch launch(int carrierPort) {
-        Path jar = settings.gatewayJar()
-                .or(Launch::builtJar)
-                .orElseThrow(
-                        () -> new IllegalStateException(
-                                "gateway/target/yardlight.jar is not there: build it with mvn package, or name it with --demo.gateway-jar"));
-        return new Launch(jar.toAbsolutePath(), folder, Launch.QUICK, port, properties(carrierPort));
+        Path jar = Launch.jar(settings.gatewayJar());
+        return new Launch(jar, folder, Launch.QUICK, port, properties(carrierPort));
     }
 
     private Map<String, String> properties(int carrierPort) {

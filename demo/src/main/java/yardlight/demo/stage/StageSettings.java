@@ -1,11 +1,9 @@
 package yardlight.demo.stage;
 
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
-import java.util.Optional;
 import org.springframework.boot.context.properties.ConfigurationProperties;
 import org.springframework.boot.context.properties.bind.DefaultValue;
 
@@ -13,7 +11,7 @@ import org.springframework.boot.context.properties.bind.DefaultValue;
  * What can be set about the demo.
  *
  * @param gatewayPort where the gateway answers; another one is taken if somebody has it
- * @param gatewayJar the gateway to run; else the one that was built beside the demo
+ * @param gatewayJar path of the gateway to run; empty for the one that was built beside the demo
  * @param speed how much faster than real time the gateway's clock runs
  * @param curtain the local time at which the clock should stand when everything is ready
  * @param headStart real time that the gateway is given to get ready; its clock begins earlier by that much
@@ -22,7 +20,7 @@ import org.springframework.boot.context.properties.bind.DefaultValue;
 @ConfigurationProperties("demo")
 public record StageSettings(
         @DefaultValue("8080") int gatewayPort,
-        Optional<Path> gatewayJar,
+        @DefaultValue("") String gatewayJar,
         @DefaultValue("48") double speed,
         @DefaultValue("2026-11-25T01:50") LocalDateTime curtain,
         @DefaultValue("PT10S") Duration headStart,

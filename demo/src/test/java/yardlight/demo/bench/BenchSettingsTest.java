@@ -18,10 +18,14 @@ class BenchSettingsTest {
 
     @Test
     void are_what_the_command_line_says() {
-        BenchSettings quick =
-                BenchSettings.from("--demo.bench", "--demo.measure.warm-up=PT1S", "--demo.measure.connections=4");
+        BenchSettings quick = BenchSettings.from(
+                "--demo.bench",
+                "--demo.measure.warm-up=PT1S",
+                "--demo.measure.connections=4",
+                "--demo.measure.gateway-jar=other.jar");
 
         assertThat(quick.warmUp()).isEqualTo(Duration.ofSeconds(1));
         assertThat(quick.connections()).containsExactly(4);
+        assertThat(quick.gatewayJar()).isEqualTo("other.jar");
     }
 }
