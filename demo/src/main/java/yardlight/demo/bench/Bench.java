@@ -2,7 +2,6 @@ package yardlight.demo.bench;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 
 /** Runs all measurements and prints them as one table in Markdown. */
 public final class Bench {
@@ -17,16 +16,21 @@ public final class Bench {
         System.out.println("On " + Runtime.getRuntime().availableProcessors() + " processors, Java "
                 + Runtime.version().feature() + ", load from the same machine; medians.");
         List<Row> rows = new ArrayList<>();
-        rows.addAll(part("start and memory", () -> StartBench.run(settings)));
-        rows.addAll(part("from the answer to the mail server", () -> DeliveryBench.run(settings)));
-        rows.addAll(part("events a second", () -> ThroughputBench.run(settings)));
+        for (String part : settings.parts()) {
+            System.err.println("measuring: " + part);
+            rows.addAll(rows(part, settings));
+        }
         System.out.println();
         System.out.println(Row.HEAD);
         rows.forEach(System.out::println);
     }
 
-    private static List<Row> part(String name, Callable<List<Row>> part) throws Exception {
-        System.err.println("measuring " + name + " ...");
-        return part.call();
+    private static List<Row> rows(String part, BenchSettings settings) throws Exception {
+        return switch (part) {
+            case "start" -> StartBench.run(settings);
+            case "delivery" -> DeliveryBench.run(settings);
+            case "events" -> ThroughputBench.run(settings);
+            default -> throw new IllegalArgumentException("part must be start, delivery or events: " + part);
+        };
     }
 }

@@ -9,90 +9,79 @@ import yardlight.demo.bench.Load.Requests;
 import yardlight.demo.bench.Load.Round;
 
 /**
- * Events answered 202 a second. The limit is the same server, the same key and the same body with one wrong word: it is
- * read, checked and answered with 422, and nothing is stored. Warmed up first, then in interleaved rounds.
+ * Events answered 202 a second: repeats of known alarms, and alarms that are all new. The limit is the same server, the
+ * same key and the same body with one wrong word: it is read, checked and answered with 422, and nothing is stored.
+ * Warmed up first, then measured in interleaved rounds.
  */
 final class ThroughputBench {
 
-    private static final String EVENT = "{\"point\":\"water-tank\",\"condition\":\"high-high\",\"state\":\"%s\","
-            + "\"value\":18.4,\"limit\":18.0,\"unit\":\"ft\",\"text\":\"float and transmitter agree\"}";
+    private static final int ACCEPTED = 202;
+    private static final int REFUSED = 422;
+    private static final String LIMIT = "an event refused with 422";
 
     private final BenchSettings settings;
     private final BenchGateway gateway;
-    private final byte[][] events;
-    private final byte[][] refused;
+    private final BenchEvents events;
+    private final NewAlarms newAlarms;
 
-    ThroughputBench(BenchSettings settings, BenchGateway gateway) {
+    private ThroughputBench(BenchSettings settings, BenchGateway gateway) {
         this.settings = settings;
         this.gateway = gateway;
-        int most = settings.connections().stream()
-                .mapToInt(Integer::intValue)
-                .max()
-                .orElseThrow();
-        events = requests(most, "active");
-        refused = requests(most, "neither");
+        events = new BenchEvents(gateway, settings.mostConnections());
+        newAlarms = new NewAlarms(gateway, settings.sites());
     }
 
-    private byte[][] requests(int count, String state) {
-        byte[][] requests = new byte[count][];
-        for (int i = 0; i < count; i++) {
-            requests[i] = HttpConnection.post("/api/v1/events", gateway.key(i), String.format(EVENT, state));
+    static List<Row> run(BenchSettings settings) throws IOException, InterruptedException, ExecutionException {
+        int sites = Math.max(settings.sites(), settings.mostConnections());
+        try (BenchGateway gateway = new BenchGateway(settings.jar(), sites, letter -> {})) {
+            return new ThroughputBench(settings, gateway).rows();
         }
-        return requests;
     }
 
-    List<Row> rows() throws InterruptedException, ExecutionException {
-        int most = events.length;
+    private List<Row> rows() throws InterruptedException, ExecutionException {
+        int series = settings.connections().size();
+        int alarmsInARound = newAlarms.all() / (series * settings.rounds() + 1);
         Duration half = settings.warmUp().dividedBy(2);
-        load(most, half, events);
-        load(most, half, refused);
+        load(settings.mostConnections(), half, events.refused());
+        load(settings.mostConnections(), half, events.repeated());
+        load(settings.mostConnections(), half, newAlarms.next(alarmsInARound));
         List<Row> rows = new ArrayList<>();
         for (int connections : settings.connections()) {
-            rows.addAll(series(connections));
+            rows.addAll(series(connections, alarmsInARound));
         }
         return rows;
     }
 
-    private List<Row> series(int connections) throws InterruptedException, ExecutionException {
-        double[] ours = new double[settings.rounds()];
-        double[] bare = new double[settings.rounds()];
-        double[] oursTail = new double[settings.rounds()];
-        double[] bareTail = new double[settings.rounds()];
+    private List<Row> series(int connections, int alarms) throws InterruptedException, ExecutionException {
+        List<Round> bare = new ArrayList<>();
+        List<Round> repeated = new ArrayList<>();
+        List<Round> occurred = new ArrayList<>();
         for (int i = 0; i < settings.rounds(); i++) {
-            Round limit = load(connections, settings.round(), refused);
-            Round round = load(connections, settings.round(), events);
-            bare[i] = limit.perSecond(422);
-            ours[i] = round.perSecond(202);
-            bareTail[i] = Figures.millis(Figures.percentile(limit.nanos(), 0.99));
-            oursTail[i] = Figures.millis(Figures.percentile(round.nanos(), 0.99));
+            bare.add(load(connections, settings.round(), events.refused()));
+            repeated.add(load(connections, settings.round(), events.repeated()));
+            occurred.add(load(connections, settings.round(), newAlarms.next(alarms)));
         }
         String at = ", " + connections + " connections";
+        double limit = perSecond(bare, REFUSED);
         return List.of(
-                Row.of(
-                        "events answered 202 a second" + at,
-                        Figures.median(ours),
-                        "same event refused with 422",
-                        Figures.median(bare)),
-                Row.of(
-                        "p99 of that answer, ms" + at,
-                        Figures.median(oursTail),
-                        "same event refused with 422",
-                        Figures.median(bareTail)));
+                Row.of("repeats answered 202 a second" + at, perSecond(repeated, ACCEPTED), LIMIT, limit),
+                Row.of("new alarms answered 202 a second" + at, perSecond(occurred, ACCEPTED), LIMIT, limit),
+                Row.of("p99 of a repeat, ms" + at, tail(repeated), LIMIT, tail(bare)));
     }
 
-    private Round load(int connections, Duration length, byte[][] requests)
+    private static double perSecond(List<Round> rounds, int status) {
+        return Figures.median(
+                rounds.stream().mapToDouble(round -> round.perSecond(status)).toArray());
+    }
+
+    private static double tail(List<Round> rounds) {
+        return Figures.millis(Figures.median(rounds.stream()
+                .mapToDouble(round -> Figures.percentile(round.nanos(), 0.99))
+                .toArray()));
+    }
+
+    private Round load(int connections, Duration length, Requests requests)
             throws InterruptedException, ExecutionException {
-        Requests same = (connection, number) -> requests[connection];
-        return new Load(gateway.port(), connections, length).run(same);
-    }
-
-    static List<Row> run(BenchSettings settings) throws IOException, InterruptedException, ExecutionException {
-        int boxes = settings.connections().stream()
-                .mapToInt(Integer::intValue)
-                .max()
-                .orElseThrow();
-        try (BenchGateway gateway = new BenchGateway(settings.jar(), boxes, letter -> {})) {
-            return new ThroughputBench(settings, gateway).rows();
-        }
+        return new Load(gateway.port(), connections, length).run(requests);
     }
 }
