@@ -2,6 +2,8 @@ package yardlight.demo.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.springframework.boot.logging.LogLevel;
+import org.springframework.boot.logging.LoggingSystem;
 
 /** Runs all measurements and prints them as one table in Markdown. */
 public final class Bench {
@@ -12,6 +14,7 @@ public final class Bench {
      * @param args as in {@link BenchSettings}
      */
     public static void run(String... args) throws Exception {
+        LoggingSystem.get(Bench.class.getClassLoader()).setLogLevel(LoggingSystem.ROOT_LOGGER_NAME, LogLevel.WARN);
         BenchSettings settings = BenchSettings.from(args);
         System.out.println("On " + Runtime.getRuntime().availableProcessors() + " processors, Java "
                 + Runtime.version().feature() + ", load from the same machine; medians.");
