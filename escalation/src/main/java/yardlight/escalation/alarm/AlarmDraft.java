@@ -89,6 +89,14 @@ public final class AlarmDraft {
                 callout);
     }
 
+    /** Whatever was answered before, this is not: who asks sees no answer either. */
+    AlarmDraft unanswered() {
+        seen = false;
+        acknowledgedAt = Optional.empty();
+        acknowledgedBy = Optional.empty();
+        return this;
+    }
+
     public AlarmDraft occurrence(int value) {
         occurrence = value;
         return this;

@@ -39,4 +39,9 @@ public enum AlarmState {
             case NORMAL, ACKNOWLEDGED, LATCHED_ACKNOWLEDGED, SHELVED, SUPPRESSED_BY_DESIGN, OUT_OF_SERVICE -> false;
         };
     }
+
+    /** Whether people are called for it: somebody has to answer, and it is not over. */
+    public boolean calls() {
+        return this == UNACKNOWLEDGED || this == LATCHED_UNACKNOWLEDGED;
+    }
 }

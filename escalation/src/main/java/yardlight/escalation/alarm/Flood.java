@@ -25,6 +25,9 @@ public record Flood(List<Instant> recent, boolean on) {
         public static final Numbers USUAL = new Numbers(10, 5, Duration.ofMinutes(10));
 
         public Numbers {
+            if (window.isNegative() || window.isZero()) {
+                throw new IllegalArgumentException("flood window must be positive: " + window);
+            }
             if (endsBelow < 1 || begins < endsBelow) {
                 throw new IllegalArgumentException(
                         "flood must begin at or above where it ends: " + begins + " and " + endsBelow);
@@ -45,11 +48,15 @@ public record Flood(List<Instant> recent, boolean on) {
         return new Flood(left, on ? left.size() >= numbers.endsBelow() : left.size() >= numbers.begins());
     }
 
-    /** The flood after one more alarm at {@code now}. Only as many are kept as the numbers can ask for. */
+    /**
+     * The flood after one more alarm at {@code now}. Only as many are kept as the numbers can ask for. A flood that ran
+     * dry unobserved before this alarm has ended, whatever this alarm adds.
+     */
     public Flood plus(Instant now, Numbers numbers) {
-        var more = new ArrayList<>(recent);
+        Flood justBefore = at(now.minusNanos(1), numbers);
+        var more = new ArrayList<>(justBefore.recent);
         more.add(now);
         int spare = Math.max(0, more.size() - numbers.begins());
-        return new Flood(more.subList(spare, more.size()), on).at(now, numbers);
+        return new Flood(more.subList(spare, more.size()), justBefore.on).at(now, numbers);
     }
 }

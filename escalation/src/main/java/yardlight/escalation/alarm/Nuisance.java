@@ -29,6 +29,11 @@ public final class Nuisance {
             if (count < 2 || count > KEPT) {
                 throw new IllegalArgumentException("chatter count must be 2 to " + KEPT + ": " + count);
             }
+            for (Duration span : List.of(within, settle, fleeting, stale)) {
+                if (span.isNegative()) {
+                    throw new IllegalArgumentException("nuisance times must not be negative: " + span);
+                }
+            }
         }
     }
 

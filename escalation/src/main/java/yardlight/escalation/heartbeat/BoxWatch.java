@@ -14,9 +14,13 @@ import java.util.Optional;
  */
 public record BoxWatch(String box, Instant heardAt, Optional<Instant> deadline, boolean silent, Heartbeat last) {
 
-    /** The box after a sign of life. A later deadline never moves an earlier one forward twice: it is counted from now. */
+    /**
+     * The box after a sign of life. What it did not say this time is as it said last.
+     *
+     * @param patience how long it may be silent from now on; empty when no heartbeat is expected
+     */
     public BoxWatch heard(Instant now, Optional<Duration> patience, Heartbeat said) {
-        return new BoxWatch(box, now, patience.map(now::plus), false, said);
+        return new BoxWatch(box, now, patience.map(now::plus), false, said.after(last));
     }
 
     /** The box once its deadline has passed. */

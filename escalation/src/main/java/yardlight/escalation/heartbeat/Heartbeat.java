@@ -2,6 +2,7 @@ package yardlight.escalation.heartbeat;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Collections;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -26,6 +27,18 @@ public record Heartbeat(
             new Heartbeat(Optional.empty(), Map.of(), Optional.empty(), Optional.empty(), Optional.empty());
 
     public Heartbeat {
-        feeds = java.util.Collections.unmodifiableMap(new TreeMap<>(feeds));
+        feeds = Collections.unmodifiableMap(new TreeMap<>(feeds));
+    }
+
+    /** All that is known of the box when it said this after the other. Its time is only ever that of one heartbeat. */
+    Heartbeat after(Heartbeat earlier) {
+        var all = new TreeMap<>(earlier.feeds);
+        all.putAll(feeds);
+        return new Heartbeat(
+                uptime.or(() -> earlier.uptime),
+                all,
+                battery.or(() -> earlier.battery),
+                signal.or(() -> earlier.signal),
+                at);
     }
 }

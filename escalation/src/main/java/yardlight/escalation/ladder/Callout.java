@@ -1,6 +1,7 @@
 package yardlight.escalation.ladder;
 
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -16,6 +17,11 @@ import yardlight.escalation.alarm.Priority;
  * on or a recorded end.
  */
 public sealed interface Callout {
+
+    /** By start; the id decides between callouts that started together. */
+    Comparator<Callout> OLDEST_FIRST = Comparator.comparing(
+                    (Callout callout) -> callout.facts().startedAt())
+            .thenComparing(Callout::id);
 
     /** The words of the outside contract. */
     enum Kind {
@@ -57,6 +63,22 @@ public sealed interface Callout {
             told = java.util.Collections.unmodifiableSet(new TreeSet<>(told));
             held = java.util.Collections.unmodifiableMap(new TreeMap<>(held));
         }
+
+        public Facts withPriority(Priority next) {
+            return new Facts(id, code, site, ladder, next, alarms, startedAt, notices, told, held);
+        }
+
+        public Facts withAlarms(List<AlarmKey> next) {
+            return new Facts(id, code, site, ladder, priority, next, startedAt, notices, told, held);
+        }
+
+        public Facts withOneMoreNotice() {
+            return new Facts(id, code, site, ladder, priority, alarms, startedAt, notices + 1, told, held);
+        }
+
+        public Facts withReached(Set<String> nowTold, Map<String, Instant> nowHeld) {
+            return new Facts(id, code, site, ladder, priority, alarms, startedAt, notices, nowTold, nowHeld);
+        }
     }
 
     /** Somebody was called; the next call is due at {@code nextAt} unless they answer. */
@@ -82,7 +104,11 @@ public sealed interface Callout {
         }
     }
 
-    /** Over without an answer: the alarm returned, was shelved, joined another callout. */
+    /**
+     * Over without an answer: the alarm returned, was shelved, joined another callout.
+     *
+     * @param wasDue when the next call would have been due, had it not ended; empty when nobody had been called
+     */
     record Ended(Facts facts, Place place, Optional<Instant> wasDue, String reason, Instant at) implements Callout {
         @Override
         public Kind kind() {
@@ -100,8 +126,22 @@ public sealed interface Callout {
 
     Facts facts();
 
-    /** The place that was called last. */
+    /** The place that was called last, or from which it goes on. */
     Place place();
+
+    /** The same callout, at the same place, with other facts. */
+    default Callout with(Facts next) {
+        return switch (kind()) {
+            case CALLING -> new Calling(next, place(), ((Calling) this).nextAt());
+            case HELD -> new Held(next, place(), ((Held) this).until());
+            case ANSWERED -> new Answered(next, place(), ((Answered) this).by(), ((Answered) this).at());
+            case ENDED -> {
+                Ended was = (Ended) this;
+                yield new Ended(next, place(), was.wasDue(), was.reason(), was.at());
+            }
+            case EXHAUSTED -> new Exhausted(next, place(), ((Exhausted) this).at());
+        };
+    }
 
     Kind kind();
 

@@ -13,6 +13,13 @@ public record Place(int climb, int rung, int round) {
 
     public static final Place FOOT = new Place(0, 0, 0);
 
+    public Place {
+        if (climb < 0 || rung < 0 || round < 0) {
+            throw new IllegalArgumentException(
+                    "place must not be below the foot: " + climb + ", " + rung + ", " + round);
+        }
+    }
+
     /** The place after this one, or empty at the end of the last climb. */
     public Optional<Place> next(Ladder ladder) {
         boolean moreRounds = rung < ladder.rungs().size()

@@ -33,6 +33,26 @@ public record Notice(
         callouts = List.copyOf(callouts);
     }
 
+    /** A notice that has only just been thought of: not worded, to be sent by the first line. */
+    public static Notice made(String id, String contact, List<String> callouts, Priority priority, Instant now) {
+        return new Notice(
+                id, contact, callouts, priority, "", NoticeState.QUEUED, now, Optional.empty(), Optional.empty(), 0);
+    }
+
+    public Notice held(Instant until) {
+        return new Notice(
+                id,
+                contact,
+                callouts,
+                priority,
+                text,
+                NoticeState.HELD,
+                queuedAt,
+                Optional.of(until),
+                bundledInto,
+                line);
+    }
+
     public Notice as(NoticeState next) {
         return new Notice(id, contact, callouts, priority, text, next, queuedAt, heldUntil, bundledInto, line);
     }

@@ -26,7 +26,7 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
 
     public record Waiting(String notice, Instant until) {}
 
-    private static final Duration HOUR = Duration.ofHours(1);
+    static final Duration REMEMBERS = Duration.ofHours(1);
 
     public Desk {
         sent = List.copyOf(sent);
@@ -39,7 +39,7 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
 
     /** The first instant, from {@code now} on, at which one more text that is not critical may go out. */
     public Instant room(Instant now, Restraint restraint) {
-        Instant byHour = room(sent.stream().map(Sent::at).toList(), now, restraint.perHour(), HOUR);
+        Instant byHour = room(sent.stream().map(Sent::at).toList(), now, restraint.perHour(), REMEMBERS);
         List<Instant> open = sent.stream().filter(Sent::open).map(Sent::at).toList();
         Instant byBurst = room(open, now, restraint.burst(), restraint.within());
         return byHour.isAfter(byBurst) ? byHour : byBurst;
@@ -51,15 +51,18 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
         return counted.size() < most ? now : counted.get(counted.size() - most).plus(window);
     }
 
+    /** The desk with one more notice that waits; {@code until} is when its time has come. */
     public Desk waits(String notice, Instant until) {
         var more = new ArrayList<>(waiting);
         more.add(new Waiting(notice, until));
         return new Desk(contact, sent, more, bundles);
     }
 
+    /** The desk after a text about these callouts went out. */
     public Desk sends(Instant now, List<String> callouts) {
-        var more = new ArrayList<>(
-                sent.stream().filter(one -> one.at().plus(HOUR).isAfter(now)).toList());
+        var more = new ArrayList<>(sent.stream()
+                .filter(one -> one.at().plus(REMEMBERS).isAfter(now))
+                .toList());
         more.add(new Sent(now, callouts, true));
         return new Desk(contact, more, waiting, bundles);
     }
@@ -75,6 +78,7 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
                 bundles);
     }
 
+    /** The desk without these notices: they were sent, bundled or cancelled. */
     public Desk without(Set<String> notices) {
         return new Desk(
                 contact,
@@ -87,7 +91,7 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
         return new Desk(contact, sent, waiting, bundles + 1);
     }
 
-    /** The notices whose time has come. */
+    /** The notices whose time has come at {@code now}, in the order in which they came. */
     public List<String> ready(Instant now) {
         return waiting.stream()
                 .filter(one -> !one.until().isAfter(now))
@@ -95,6 +99,7 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
                 .toList();
     }
 
+    /** When the first waiting notice's time comes; empty when none waits. */
     public Optional<Instant> dueAt() {
         return waiting.stream().map(Waiting::until).min(Comparator.naturalOrder());
     }

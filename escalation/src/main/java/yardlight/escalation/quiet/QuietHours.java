@@ -3,9 +3,10 @@ package yardlight.escalation.quiet;
 import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
-import java.time.ZonedDateTime;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
@@ -14,7 +15,8 @@ import yardlight.escalation.alarm.Priority;
 /**
  * A daily span of local time in which notices below a priority are held. The start is part of it and the end is not; it
  * may cross midnight; it belongs to the day on which it starts. On the nights when the clock changes it is an hour
- * shorter or longer: what counts is what the clock on the wall says.
+ * shorter or longer: what counts is what the clock on the wall says. A time that such a night leaves out is the first
+ * moment after the gap; one that comes twice is the first of the two.
  *
  * @param lets the lowest priority that still gets through
  * @param startingOn days of the week on which it starts
@@ -22,7 +24,10 @@ import yardlight.escalation.alarm.Priority;
 public record QuietHours(LocalTime from, LocalTime to, ZoneId zone, Priority lets, Set<DayOfWeek> startingOn) {
 
     public QuietHours {
-        startingOn = startingOn.isEmpty() ? Set.of() : Set.copyOf(startingOn);
+        if (startingOn.isEmpty()) {
+            throw new IllegalArgumentException("quiet hours must start on at least one day of the week: " + startingOn);
+        }
+        startingOn = Collections.unmodifiableSet(EnumSet.copyOf(startingOn));
         if (from.equals(to)) {
             throw new IllegalArgumentException("quiet hours must not start and end at the same time: " + from);
         }
@@ -60,11 +65,18 @@ public record QuietHours(LocalTime from, LocalTime to, ZoneId zone, Priority let
     }
 
     private Instant start(LocalDate day) {
-        return ZonedDateTime.of(day, from, zone).toInstant();
+        return instant(day.atTime(from));
     }
 
     private Instant end(LocalDate day) {
         LocalDate endDay = to.isAfter(from) ? day : day.plusDays(1);
-        return ZonedDateTime.of(endDay, to, zone).toInstant();
+        return instant(endDay.atTime(to));
+    }
+
+    /** Never {@code ZonedDateTime.of} alone: it moves a skipped 02:30 past a 03:15 that is not skipped. */
+    private Instant instant(LocalDateTime local) {
+        var transition = zone.getRules().getTransition(local);
+        boolean skipped = transition != null && transition.isGap();
+        return skipped ? transition.getInstant() : local.atZone(zone).toInstant();
     }
 }

@@ -10,7 +10,7 @@ import java.util.Optional;
 
 /**
  * Who is on call by turns. Tours follow each other without a gap from the start on, in the given order, for ever;
- * before the start nobody is on call.
+ * before the start nobody is on call, unless a relief says so.
  *
  * <p>Tours are counted on the clock on the wall: a handover at 07:00 stays at 07:00 through a change of the clock, so
  * that tour is an hour shorter or longer. A handover at a time that the night of the change leaves out takes place at
@@ -34,7 +34,7 @@ public record Roster(
         }
     }
 
-    /** Who is on call at the instant, as written in the roster; empty before it starts. */
+    /** Who is on call at the instant, as written in the roster; empty when nobody is yet. */
     public Optional<String> onCall(Instant instant) {
         for (int i = reliefs.size() - 1; i >= 0; i--) {
             Relief relief = reliefs.get(i);

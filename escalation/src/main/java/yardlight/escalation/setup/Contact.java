@@ -1,12 +1,13 @@
 package yardlight.escalation.setup;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.quiet.QuietHours;
-import yardlight.escalation.wording.Language;
 
 /**
  * A person who can be called.
@@ -25,6 +26,9 @@ public record Contact(
         List<QuietHours> quiet,
         int textsPerHour) {
 
+    /** A week with a change of the clock in it: what has no end within it has none. */
+    private static final Duration LONGEST = Duration.ofDays(8);
+
     public Contact {
         lines = List.copyOf(lines);
         quiet = List.copyOf(quiet);
@@ -33,22 +37,25 @@ public record Contact(
         }
     }
 
-    /** The end of the quiet hours that hold a notice of this priority at this instant; empty when it may go now. */
+    /**
+     * The end of the quiet hours that hold a notice of this priority at this instant, through all that follow without a
+     * break; empty when it may go now. Quiet hours that leave no moment of the week free have no end: then it is an
+     * instant more than eight days away, at which to ask again.
+     */
     public Optional<Instant> heldUntil(Priority priority, Instant now) {
         Instant end = now;
-        boolean moved = true;
-        while (moved) {
-            moved = false;
-            for (QuietHours hours : quiet) {
-                if (hours.holds(priority, end)) {
-                    end = hours.endAfter(end);
-                    moved = true;
-                }
-            }
-            if (end.isAfter(now.plus(java.time.Duration.ofDays(8)))) {
-                return Optional.of(end);
-            }
+        Optional<Instant> later = endAfter(priority, now);
+        while (later.isPresent() && !end.isAfter(now.plus(LONGEST))) {
+            end = later.get();
+            later = endAfter(priority, end);
         }
         return end.equals(now) ? Optional.empty() : Optional.of(end);
+    }
+
+    private Optional<Instant> endAfter(Priority priority, Instant instant) {
+        return quiet.stream()
+                .filter(hours -> hours.holds(priority, instant))
+                .map(hours -> hours.endAfter(instant))
+                .max(Comparator.naturalOrder());
     }
 }

@@ -1,7 +1,10 @@
 package yardlight.escalation.setup;
 
+import java.util.Collections;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.alarm.Timing;
 
@@ -25,7 +28,8 @@ public record Point(
         boolean inService) {
 
     public Point {
-        suppressedWhile = Set.copyOf(suppressedWhile);
+        // Sorted, so that the same setup gives the same record every time.
+        suppressedWhile = Collections.unmodifiableSet(new TreeSet<>(suppressedWhile));
     }
 
     /** A point that nobody has set up yet: its name is its id in capitals, everything else is as usual. */
@@ -33,7 +37,7 @@ public record Point(
         return new Point(
                 id,
                 site,
-                id.toUpperCase(java.util.Locale.ROOT).replace('-', ' '),
+                id.toUpperCase(Locale.ROOT).replace('-', ' '),
                 Optional.empty(),
                 Optional.empty(),
                 Timing.PLAIN,

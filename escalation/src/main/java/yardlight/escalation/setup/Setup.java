@@ -1,5 +1,6 @@
 package yardlight.escalation.setup;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,7 +46,21 @@ public final class Setup {
                 throw new IllegalArgumentException("id must be unique: " + id.apply(thing));
             }
         }
-        return java.util.Collections.unmodifiableMap(map);
+        return Collections.unmodifiableMap(map);
+    }
+
+    /** The same setup with one more box, which is expected to send no heartbeats. */
+    public Setup withBox(String id, String site) {
+        var more = new java.util.ArrayList<>(boxes.values());
+        more.add(
+                new Box(id, site, Optional.empty(), Optional.empty(), true, Optional.empty(), java.time.Duration.ZERO));
+        return new Setup(
+                List.copyOf(sites.values()),
+                more,
+                points(),
+                List.copyOf(contacts.values()),
+                List.copyOf(rosters.values()),
+                List.copyOf(ladders.values()));
     }
 
     public Map<String, Site> sites() {

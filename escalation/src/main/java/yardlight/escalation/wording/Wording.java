@@ -1,16 +1,28 @@
 package yardlight.escalation.wording;
 
 import java.util.List;
+import yardlight.escalation.setup.Language;
 
-/** Writes the text of a notice. */
+/**
+ * Writes the text of a notice: a sentence for a person half awake, in one segment of at most 160 septets of the GSM
+ * 7-bit alphabet, whatever the names, the language and the numbers. Where and what, since when and how to answer are
+ * always in it; what does not fit is left out by importance, names are shortened after a whole word.
+ */
 public final class Wording {
 
     private Wording() {}
 
-    /** The text about these alarms, worst first; one segment whatever the names. */
+    /**
+     * The text about these alarms, worst first. One alarm is told in full, of several the count and as many of the
+     * worst as fit. An {@link IllegalArgumentException} when there are none.
+     */
     public static String text(List<Subject> subjects, Answering answering, Language language) {
-        Subject first = subjects.get(0);
-        return first.site().name() + " " + first.point().name() + " "
-                + first.alarm().key().condition();
+        if (subjects.isEmpty()) {
+            throw new IllegalArgumentException("subjects must not be empty");
+        }
+        Phrases phrases = Phrases.in(language);
+        return subjects.size() == 1
+                ? OneAlarm.text(subjects.get(0), answering, phrases)
+                : ManyAlarms.text(subjects, answering, phrases);
     }
 }

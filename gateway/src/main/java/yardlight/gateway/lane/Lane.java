@@ -17,10 +17,26 @@ public interface Lane {
      * @param spent whether the box has spent its allowance: then only what is news is taken
      * @return one result for each event, in order
      * @throws TooManyPosts when the allowance is spent and nothing in it is news; nothing is stored
+     * @throws UnknownBox when the box is not set up (any more); nothing is stored
      */
     List<Answer.Result> events(String box, List<PostedEvent> events, boolean spent);
 
+    /**
+     * @throws UnknownBox when the box is not set up (any more); nothing is stored
+     */
     void heartbeat(String box, Heartbeat heartbeat);
 
+    /**
+     * Has one thing decided.
+     *
+     * @throws IllegalArgumentException for another setup: that comes with its document, by {@link #setup}
+     */
     Answer decide(Stimulus stimulus);
+
+    /**
+     * Stores another setup together with what it changes at once.
+     *
+     * @param document as it was handed in, and as the next start reads it
+     */
+    Answer setup(String document, Stimulus.SetupChanged change);
 }

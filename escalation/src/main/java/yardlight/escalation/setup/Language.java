@@ -1,4 +1,4 @@
-package yardlight.escalation.wording;
+package yardlight.escalation.setup;
 
 import java.util.Locale;
 import java.util.Optional;

@@ -1,0 +1,81 @@
+package yardlight.channels;
+
+import java.time.Duration;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * What came of one try to hand a message over.
+ *
+ * @param detail why, in the other side's own words where there are any; made to be one line of at most 300 characters
+ *     without control characters
+ * @param retryAfter how long the other side asked to be left alone; only with {@link Outcome#DEFERRED}
+ */
+public record Attempt(Outcome outcome, String detail, Optional<Duration> retryAfter) {
+
+    /** How it ended. */
+    public enum Outcome {
+        /** The other side has taken it over. It need not have been read, nor even reached the person. */
+        ACCEPTED,
+        /** This line does not take it, and trying again will not change that. */
+        REFUSED,
+        /** Not handed over for now: the line may be fine, and the message must wait. */
+        DEFERRED,
+        /** It was sent but the answer did not arrive: the other side may or may not have taken it. */
+        UNKNOWN;
+
+        /** As the log says it, such as {@code deferred}. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    public static final int LONGEST_DETAIL = 300;
+
+    private static final Pattern BLANKS = Pattern.compile("[\\s\\p{Z}\\p{Cc}]+");
+    private static final Pattern INVISIBLE = Pattern.compile("[\\p{Cf}\\p{Cs}\\p{Cn}]");
+
+    public Attempt {
+        detail = oneLine(detail);
+        if (retryAfter.isPresent() && outcome != Outcome.DEFERRED) {
+            throw new IllegalArgumentException("only a deferred attempt has a time to wait: " + outcome);
+        }
+        if (retryAfter.isPresent() && retryAfter.get().isNegative()) {
+            throw new IllegalArgumentException("time to wait must not be negative: " + retryAfter.get());
+        }
+    }
+
+    public static Attempt accepted(String detail) {
+        return new Attempt(Outcome.ACCEPTED, detail, Optional.empty());
+    }
+
+    public static Attempt refused(String detail) {
+        return new Attempt(Outcome.REFUSED, detail, Optional.empty());
+    }
+
+    public static Attempt deferred(String detail) {
+        return new Attempt(Outcome.DEFERRED, detail, Optional.empty());
+    }
+
+    public static Attempt deferred(String detail, Duration retryAfter) {
+        return new Attempt(Outcome.DEFERRED, detail, Optional.of(retryAfter));
+    }
+
+    public static Attempt unknown(String detail) {
+        return new Attempt(Outcome.UNKNOWN, detail, Optional.empty());
+    }
+
+    private static String oneLine(String words) {
+        String bounded = words.length() > 4_000 ? words.substring(0, 4_000) : words;
+        String line = INVISIBLE
+                .matcher(BLANKS.matcher(bounded).replaceAll(" "))
+                .replaceAll("")
+                .strip();
+        if (line.length() <= LONGEST_DETAIL) {
+            return line;
+        }
+        int end = LONGEST_DETAIL - 1;
+        return line.substring(0, Character.isHighSurrogate(line.charAt(end - 1)) ? end - 1 : end) + "…";
+    }
+}

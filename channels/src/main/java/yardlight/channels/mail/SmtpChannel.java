@@ -1,0 +1,82 @@
+package yardlight.channels.mail;
+
+import jakarta.mail.MessagingException;
+import java.time.Duration;
+import java.util.Optional;
+import yardlight.channels.Attempt;
+import yardlight.channels.Channel;
+import yardlight.channels.Health;
+import yardlight.channels.Message;
+
+/**
+ * E-mail, and texts by e-mail. A message goes to one address, over a connection that is kept open for the next one.
+ *
+ * <p>A send blocks for at most {@link MailSettings.Timeouts#whole()}, not counting what the machine's own resolver takes
+ * to look up the host.
+ */
+public final class SmtpChannel implements Channel {
+
+    private static final String NOT_CONFIGURED = "no mail server is set up: messages wait";
+
+    private final Form form;
+    private final Optional<Connections> connections;
+
+    SmtpChannel(Form form, Optional<MailSettings> settings, Duration idleFor) {
+        this.form = form;
+        this.connections = settings.map(given -> new Connections(new Office(given), idleFor));
+    }
+
+    /** The channel {@code mail}: a short mail with a subject. Without settings every message is deferred. */
+    public static SmtpChannel mail(Optional<MailSettings> settings) {
+        return new SmtpChannel(Form.LETTER, settings, Connections.IDLE);
+    }
+
+    /** The channel {@code sms-mail}: nothing but the text, to an address at a carrier's domain. */
+    public static SmtpChannel smsMail(Optional<MailSettings> settings) {
+        return new SmtpChannel(Form.TEXT, settings, Connections.IDLE);
+    }
+
+    @Override
+    public String name() {
+        return form.channel();
+    }
+
+    @Override
+    public Attempt send(Message message) {
+        return complaintAbout(message.address())
+                .map(Attempt::refused)
+                .or(() -> connections.map(open -> send(message, open)))
+                .orElseGet(() -> Attempt.deferred(NOT_CONFIGURED));
+    }
+
+    private Attempt send(Message message, Connections open) {
+        Office office = open.office();
+        try {
+            return open.send(form.write(office.session(), office.settings().from(), message));
+        } catch (MessagingException e) {
+            return Attempt.refused("it cannot be written as a mail: " + e.getMessage());
+        }
+    }
+
+    @Override
+    public Optional<String> complaintAbout(String address) {
+        return MailAddress.complaintAbout(address);
+    }
+
+    @Override
+    public Health health() {
+        return connections.map(this::health).orElse(new Health(Health.State.NOT_CONFIGURED, NOT_CONFIGURED));
+    }
+
+    private Health health(Connections open) {
+        String server = open.office().settings().server();
+        return open.trouble()
+                .map(why -> new Health(Health.State.TROUBLED, "mail waits, " + server + ": " + why))
+                .orElseGet(() -> new Health(Health.State.READY, "mail goes out through " + server));
+    }
+
+    @Override
+    public void close() {
+        connections.ifPresent(Connections::close);
+    }
+}

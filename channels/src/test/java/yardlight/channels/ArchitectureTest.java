@@ -1,0 +1,71 @@
+package yardlight.channels;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.OffsetDateTime;
+import java.time.ZonedDateTime;
+import java.util.Date;
+
+@AnalyzeClasses(packages = "yardlight.channels", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+
+    @ArchTest
+    static final ArchRule CHANNELS_DO_NOT_KNOW_EACH_OTHER =
+            slices().matching("yardlight.channels.(*)..").should().notDependOnEachOther();
+
+    @ArchTest
+    static final ArchRule THE_INTERFACE_KNOWS_NO_IMPLEMENTATION = noClasses()
+            .that()
+            .resideInAPackage("yardlight.channels")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("yardlight.channels.*..");
+
+    @ArchTest
+    static final ArchRule ONLY_MAIL_KNOWS_JAKARTA_MAIL = noClasses()
+            .that()
+            .resideOutsideOfPackage("yardlight.channels.mail")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("jakarta.mail..", "org.eclipse.angus..");
+
+    @ArchTest
+    static final ArchRule NO_SPRING_NO_DATABASE_NO_GATEWAY = noClasses()
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "org.springframework..", "jakarta.persistence..", "yardlight.db..", "yardlight.gateway..");
+
+    @ArchTest
+    static final ArchRule NO_WALL_CLOCK = noClasses()
+            .should()
+            .callMethod(Instant.class, "now")
+            .orShould()
+            .callMethod(System.class, "currentTimeMillis")
+            .orShould()
+            .callMethod(LocalDate.class, "now")
+            .orShould()
+            .callMethod(LocalTime.class, "now")
+            .orShould()
+            .callMethod(LocalDateTime.class, "now")
+            .orShould()
+            .callMethod(OffsetDateTime.class, "now")
+            .orShould()
+            .callMethod(ZonedDateTime.class, "now")
+            .orShould()
+            .callMethod(Clock.class, "systemUTC")
+            .orShould()
+            .callMethod(Clock.class, "systemDefaultZone")
+            .orShould()
+            .callConstructor(Date.class);
+}

@@ -1,0 +1,63 @@
+package yardlight.db.alarm;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.stereotype.Repository;
+import yardlight.db.columns.AlarmColumns;
+import yardlight.db.columns.Column;
+import yardlight.db.columns.Row;
+import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.alarm.AlarmState;
+
+/** Reads alarms with everything that was done about them. */
+@Repository
+public class Alarms {
+
+    private static final String NEWEST_FIRST = " order by occurred_at desc, id desc";
+
+    private final JdbcTemplate jdbc;
+    private final Stories stories;
+
+    Alarms(JdbcTemplate jdbc) {
+        this.jdbc = jdbc;
+        this.stories = new Stories(jdbc);
+    }
+
+    /** The alarms that fit, newest first. */
+    public List<RecordedAlarm> find(AlarmFilter filter) {
+        var where = new StringBuilder(" where occurrence > 0");
+        var values = new ArrayList<Object>();
+        filter.site().ifPresent(site -> and(where, values, "site = ?", site));
+        filter.state().ifPresent(state -> and(where, values, "state = ?", state.word()));
+        // Whatever is not normal is live: a short index instead of the whole table.
+        filter.state().filter(state -> state != AlarmState.NORMAL).ifPresent(s -> where.append(" and live_site > ''"));
+        filter.from().ifPresent(from -> and(where, values, "occurred_at >= ?", Column.stored(from)));
+        filter.to().ifPresent(to -> and(where, values, "occurred_at < ?", Column.stored(to)));
+        return read(where + NEWEST_FIRST + " fetch first " + filter.limit() + " rows only", values);
+    }
+
+    /** The occurrence with this id. */
+    public Optional<RecordedAlarm> byId(String id) {
+        return read(" where id = ?", List.of(id)).stream().findFirst();
+    }
+
+    /** What is not normal now, or has an on-delay running; the most urgent first, then the oldest. */
+    public List<RecordedAlarm> current() {
+        return read(" where live_site > '' and occurrence > 0", List.of()).stream()
+                .sorted(MostUrgent.FIRST)
+                .toList();
+    }
+
+    private List<RecordedAlarm> read(String where, List<Object> values) {
+        List<Alarm> alarms = jdbc.query(
+                AlarmColumns.TABLE.select() + where, (rows, n) -> AlarmColumns.read(new Row(rows)), values.toArray());
+        return stories.of(alarms);
+    }
+
+    private static void and(StringBuilder where, List<Object> values, String condition, Object value) {
+        where.append(" and ").append(condition);
+        values.add(value);
+    }
+}

@@ -1,0 +1,95 @@
+package yardlight.db.alarm;
+
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.RowMapper;
+import yardlight.db.columns.CalloutColumns;
+import yardlight.db.columns.NoticeColumns;
+import yardlight.db.columns.NoticeColumns.KeptNotice;
+import yardlight.db.columns.Row;
+import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.ladder.Callout;
+
+/** Adds to alarms what was done about them: three queries, however many alarms there are. */
+final class Stories {
+
+    private static final String CALLOUTS = CalloutColumns.TABLE.select() + " where id = any(?)";
+    private static final String NOTICES = NoticeColumns.TABLE.select()
+            + " where id in (select notice from notice_callout where callout = any(?)) order by queued_at, id";
+    private static final String ATTEMPTS = "select notice, attempted_at, channel, outcome, detail from attempt"
+            + " where notice = any(?) order by number";
+
+    private record OfNotice(String notice, RecordedAttempt attempt) {}
+
+    private final JdbcTemplate jdbc;
+
+    Stories(JdbcTemplate jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    List<RecordedAlarm> of(List<Alarm> alarms) {
+        List<Callout> callouts = query(
+                CALLOUTS,
+                alarms.stream()
+                        .flatMap(alarm -> alarm.callout().stream())
+                        .distinct()
+                        .toList(),
+                (rows, n) -> CalloutColumns.read(new Row(rows)));
+        List<KeptNotice> notices = query(
+                NOTICES, callouts.stream().map(Callout::id).toList(), (rows, n) -> NoticeColumns.read(new Row(rows)));
+        Map<String, List<OfNotice>> attempts = query(
+                        ATTEMPTS,
+                        notices.stream().map(one -> one.notice().id()).toList(),
+                        (rows, n) -> attempt(new Row(rows)))
+                .stream()
+                .collect(Collectors.groupingBy(OfNotice::notice));
+        Map<String, List<RecordedNotice>> told = new HashMap<>();
+        for (KeptNotice one : notices) {
+            RecordedNotice notice = notice(one, attempts);
+            one.notice()
+                    .callouts()
+                    .forEach(callout -> told.computeIfAbsent(callout, any -> new ArrayList<>())
+                            .add(notice));
+        }
+        Map<String, RecordedCallout> byId = new HashMap<>();
+        callouts.forEach(callout ->
+                byId.put(callout.id(), new RecordedCallout(callout, told.getOrDefault(callout.id(), List.of()))));
+        return alarms.stream()
+                .map(alarm -> new RecordedAlarm(alarm, alarm.callout().map(byId::get)))
+                .toList();
+    }
+
+    private static RecordedNotice notice(KeptNotice kept, Map<String, List<OfNotice>> attempts) {
+        return new RecordedNotice(
+                kept.notice(),
+                kept.channel(),
+                kept.handedOverAt(),
+                kept.deliveredAt(),
+                attempts.getOrDefault(kept.notice().id(), List.of()).stream()
+                        .map(OfNotice::attempt)
+                        .toList());
+    }
+
+    private static OfNotice attempt(Row row) throws SQLException {
+        return new OfNotice(
+                row.text("notice"),
+                new RecordedAttempt(
+                        row.time("attempted_at"), row.text("channel"), row.text("outcome"), row.text("detail")));
+    }
+
+    private <T> List<T> query(String sql, Collection<String> ids, RowMapper<T> mapper) {
+        if (ids.isEmpty()) {
+            return List.of();
+        }
+        return jdbc.query(
+                sql,
+                statement -> statement.setArray(1, statement.getConnection().createArrayOf("varchar", ids.toArray())),
+                mapper);
+    }
+}

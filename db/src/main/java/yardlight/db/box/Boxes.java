@@ -1,0 +1,27 @@
+package yardlight.db.box;
+
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.stereotype.Repository;
+import yardlight.db.columns.BoxColumns;
+import yardlight.db.columns.Row;
+import yardlight.escalation.heartbeat.BoxWatch;
+
+/** When boxes were heard last and what they said. */
+@Repository
+public class Boxes {
+
+    private final JdbcTemplate jdbc;
+
+    Boxes(JdbcTemplate jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /** All boxes that were ever heard, by id. */
+    public Map<String, BoxWatch> all() {
+        return jdbc.query(BoxColumns.TABLE.select(), (rows, n) -> BoxColumns.read(new Row(rows))).stream()
+                .collect(Collectors.toMap(BoxWatch::box, Function.identity()));
+    }
+}

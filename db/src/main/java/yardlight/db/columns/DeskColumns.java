@@ -1,0 +1,47 @@
+package yardlight.db.columns;
+
+import static yardlight.db.columns.Column.number;
+import static yardlight.db.columns.Column.text;
+
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.List;
+import java.util.stream.Stream;
+import yardlight.escalation.quiet.Desk;
+
+/** Desks: what was sent to a contact of late, and what waits. */
+public final class DeskColumns {
+
+    public static final Table<Desk> TABLE = new Table<>(
+            "desk",
+            List.of(
+                    text("contact", Desk::contact),
+                    text("sent", desk -> Compact.join(desk.sent(), DeskColumns::sent)),
+                    text("waiting", desk -> Compact.join(desk.waiting(), one -> one.notice() + " " + one.until())),
+                    number("bundles", Desk::bundles)));
+
+    private DeskColumns() {}
+
+    public static Desk read(Row row) throws SQLException {
+        return new Desk(
+                row.text("contact"),
+                Compact.split(row.text("sent"), DeskColumns::sent),
+                Compact.split(row.text("waiting"), DeskColumns::waiting),
+                row.number("bundles"));
+    }
+
+    private static String sent(Desk.Sent sent) {
+        return sent.at() + (sent.open() ? " open " : " answered ") + String.join(" ", sent.callouts());
+    }
+
+    private static Desk.Sent sent(String item) {
+        String[] parts = item.split(" ");
+        List<String> callouts = Stream.of(parts).skip(2).toList();
+        return new Desk.Sent(Instant.parse(parts[0]), callouts, parts[1].equals("open"));
+    }
+
+    private static Desk.Waiting waiting(String item) {
+        String[] parts = item.split(" ");
+        return new Desk.Waiting(parts[0], Instant.parse(parts[1]));
+    }
+}

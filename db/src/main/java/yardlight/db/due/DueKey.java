@@ -1,0 +1,23 @@
+package yardlight.db.due;
+
+import java.util.Locale;
+
+/**
+ * What a time belongs to.
+ *
+ * @param subject the key of an alarm as {@code site/point/condition}, the id of a callout or a box, or a contact
+ */
+public record DueKey(Kind kind, String subject) {
+
+    /** Each kind is one kind of stimulus to the engine. */
+    public enum Kind {
+        ALARM,
+        CALLOUT,
+        DESK,
+        BOX;
+
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+}

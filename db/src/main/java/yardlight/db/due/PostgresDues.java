@@ -1,0 +1,61 @@
+package yardlight.db.due;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.jdbc.core.JdbcTemplate;
+import yardlight.db.columns.Column;
+
+/** Claims in the table, past the rows that another gateway is claiming at the same time. */
+final class PostgresDues implements Dues {
+
+    /** Long enough for the writer, short enough that a rung waits little for a gateway that died. */
+    private static final Duration LEASE = Duration.ofSeconds(5);
+
+    private static final String CLAIM = """
+            update due set ready_at = ?, claimed_by = ? where (kind, subject) in (
+                select kind, subject from due where ready_at <= ? order by ready_at limit ? for update skip locked)
+            returning kind, subject, due_at
+            """;
+    private static final String GIVE_BACK = "update due set ready_at = due_at, claimed_by = null"
+            + " where kind = ? and subject = ? and claimed_by = ?";
+    private static final String NEXT = "select ready_at from due where ready_at > ? order by ready_at limit 1";
+
+    private final JdbcTemplate jdbc;
+    private final String claimer;
+
+    PostgresDues(JdbcTemplate jdbc, String claimer) {
+        this.jdbc = jdbc;
+        this.claimer = claimer;
+    }
+
+    @Override
+    public List<Due> claim(Instant now, int limit) {
+        return jdbc
+                .query(CLAIM, DueRow::read, Column.stored(now.plus(LEASE)), claimer, Column.stored(now), limit)
+                .stream()
+                .sorted(Comparator.comparing(Due::at))
+                .toList();
+    }
+
+    /** The writer has taken the claim off with the old row. */
+    @Override
+    public void done(Collection<DueKey> keys) {}
+
+    @Override
+    public void giveBack(Collection<DueKey> keys) {
+        jdbc.batchUpdate(
+                GIVE_BACK,
+                keys.stream()
+                        .map(key -> new Object[] {key.kind().word(), key.subject(), claimer})
+                        .toList());
+    }
+
+    @Override
+    public Optional<Instant> next(Instant now) {
+        return jdbc.query(NEXT, DueRow::time, Column.stored(now)).stream().findFirst();
+    }
+}

@@ -1,0 +1,33 @@
+package yardlight.db.journal;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import yardlight.escalation.Changes;
+import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.alarm.Flood;
+import yardlight.escalation.heartbeat.BoxWatch;
+import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.notice.Notice;
+import yardlight.escalation.quiet.Desk;
+
+/** What the decisions of a transaction come to: the last word on each thing, so that each row is written once. */
+final class Changed {
+
+    /** By the id of the occurrence: one alarm can occur twice in a batch. */
+    final Map<String, Alarm> alarms = new LinkedHashMap<>();
+
+    final Map<String, Callout> callouts = new LinkedHashMap<>();
+    final Map<String, Notice> notices = new LinkedHashMap<>();
+    final Map<String, Desk> desks = new LinkedHashMap<>();
+    final Map<String, BoxWatch> boxes = new LinkedHashMap<>();
+    final Map<String, Flood> floods = new LinkedHashMap<>();
+
+    void add(Changes changes) {
+        changes.alarms().forEach(alarm -> alarms.put(alarm.id(), alarm));
+        changes.callouts().forEach(callout -> callouts.put(callout.id(), callout));
+        changes.notices().forEach(notice -> notices.put(notice.id(), notice));
+        changes.desks().forEach(desk -> desks.put(desk.contact(), desk));
+        changes.boxes().forEach(watch -> boxes.put(watch.box(), watch));
+        floods.putAll(changes.floods());
+    }
+}

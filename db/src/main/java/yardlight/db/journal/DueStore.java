@@ -1,0 +1,129 @@
+package yardlight.db.journal;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yardlight.db.columns.AlarmColumns;
+import yardlight.db.columns.Column;
+import yardlight.db.due.DueKey;
+import yardlight.db.due.DueKey.Kind;
+import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.heartbeat.BoxWatch;
+import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.quiet.Desk;
+
+/**
+ * Keeps the due rows in step with the state that they follow from. Most changes need no statement here: nothing was due
+ * and nothing is, or at the same time as before. What has just fired is written anew in any case.
+ */
+final class DueStore {
+
+    private static final String DELETE = "delete from due where kind = ? and subject = ?";
+    private static final String INSERT = "insert into due (due_at, ready_at, kind, subject) values (?, ?, ?, ?)";
+    private static final String UPDATE =
+            "update due set due_at = ?, ready_at = ?, claimed_by = null where kind = ? and subject = ?";
+
+    private record Row(DueKey key, Instant at) {}
+
+    private final Pen pen;
+    private final Sheet sheet;
+    private final Set<DueKey> anew;
+    private final List<DueKey> deletes = new ArrayList<>();
+    private final List<Row> inserts = new ArrayList<>();
+    private final List<Row> updates = new ArrayList<>();
+
+    DueStore(Pen pen, Sheet sheet, Extras extras) {
+        this.pen = pen;
+        this.sheet = sheet;
+        this.anew = new LinkedHashSet<>(extras.fired);
+        if (extras.everyAlarm) {
+            sheet.alarms().forEach(alarm -> anew.add(key(alarm.key())));
+        }
+    }
+
+    /** Comes back with the earliest time that was written. */
+    Optional<Instant> write() {
+        Changed changed = sheet.changed();
+        var keys = new LinkedHashSet<>(anew);
+        changed.alarms.values().forEach(alarm -> keys.add(key(alarm.key())));
+        changed.callouts.keySet().forEach(id -> keys.add(new DueKey(Kind.CALLOUT, id)));
+        changed.desks.keySet().forEach(contact -> keys.add(new DueKey(Kind.DESK, contact)));
+        changed.boxes.keySet().forEach(box -> keys.add(new DueKey(Kind.BOX, box)));
+        keys.forEach(this::sort);
+        pen.write(DELETE, deletes, (statement, key) -> {
+            statement.setString(1, key.kind().word());
+            statement.setString(2, key.subject());
+        });
+        write(INSERT, inserts);
+        write(UPDATE, updates);
+        inserts.addAll(updates);
+        return inserts.stream().map(Row::at).min(Instant::compareTo);
+    }
+
+    private void write(String sql, List<Row> rows) {
+        pen.write(sql, rows, (statement, row) -> {
+            statement.setObject(1, Column.stored(row.at()));
+            statement.setObject(2, Column.stored(row.at()));
+            statement.setString(3, row.key().kind().word());
+            statement.setString(4, row.key().subject());
+        });
+    }
+
+    private void sort(DueKey key) {
+        Optional<Instant> before = before(key);
+        Optional<Instant> after = after(key);
+        if (anew.contains(key)) {
+            deletes.add(key);
+            after.ifPresent(at -> inserts.add(new Row(key, at)));
+        } else if (before.isEmpty()) {
+            after.ifPresent(at -> inserts.add(new Row(key, at)));
+        } else if (after.isEmpty()) {
+            deletes.add(key);
+        } else if (mustMove(key.kind(), before.get(), after.get())) {
+            updates.add(new Row(key, after.get()));
+        }
+    }
+
+    /**
+     * A heartbeat that moves its box's deadline further away leaves the row where it is: it fires once for nothing and is
+     * then written anew. So a heartbeat costs no write here.
+     */
+    private static boolean mustMove(Kind kind, Instant before, Instant after) {
+        return kind == Kind.BOX ? after.isBefore(before) : !after.equals(before);
+    }
+
+    private Optional<Instant> before(DueKey key) {
+        Kept kept = sheet.kept();
+        return switch (key.kind()) {
+            case ALARM ->
+                Optional.ofNullable(kept.alarms.get(AlarmColumns.key(key.subject())))
+                        .flatMap(this::dueAt);
+            case CALLOUT ->
+                Optional.ofNullable(kept.callouts.get(key.subject())).flatMap(Callout::dueAt);
+            case DESK -> Optional.ofNullable(kept.desks.get(key.subject())).flatMap(Desk::dueAt);
+            case BOX -> Optional.ofNullable(kept.boxes.get(key.subject())).flatMap(BoxWatch::deadline);
+        };
+    }
+
+    private Optional<Instant> after(DueKey key) {
+        return switch (key.kind()) {
+            case ALARM -> dueAt(sheet.alarm(AlarmColumns.key(key.subject())));
+            case CALLOUT -> sheet.callout(key.subject()).flatMap(Callout::dueAt);
+            case DESK -> sheet.desk(key.subject()).dueAt();
+            case BOX -> sheet.box(key.subject()).flatMap(BoxWatch::deadline);
+        };
+    }
+
+    private Optional<Instant> dueAt(Alarm alarm) {
+        AlarmKey key = alarm.key();
+        return alarm.dueAt(sheet.setup().point(key.site(), key.point()).timing());
+    }
+
+    private static DueKey key(AlarmKey key) {
+        return new DueKey(Kind.ALARM, AlarmColumns.key(key));
+    }
+}

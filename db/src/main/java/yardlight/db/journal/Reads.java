@@ -1,0 +1,73 @@
+package yardlight.db.journal;
+
+import java.util.Collection;
+import java.util.List;
+import yardlight.db.columns.AlarmColumns;
+import yardlight.db.columns.BoxColumns;
+import yardlight.db.columns.CalloutColumns;
+import yardlight.db.columns.DeskColumns;
+import yardlight.db.columns.FloodColumns;
+import yardlight.db.columns.NoticeColumns;
+import yardlight.db.columns.NoticeColumns.KeptNotice;
+import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.heartbeat.BoxWatch;
+import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.quiet.Desk;
+
+/** Reads what is stored, each kind in one query however much is asked for. */
+final class Reads {
+
+    private static final String ALARMS = AlarmColumns.TABLE.select() + " where current_key = any(?)";
+    private static final String ALARMS_AT = AlarmColumns.TABLE.select() + " where live_site = any(?)";
+    private static final String CALLOUTS = CalloutColumns.TABLE.select() + " where id = any(?)";
+    private static final String CALLOUTS_AT = CalloutColumns.TABLE.select() + " where live_site = any(?)";
+    private static final String NOTICES = NoticeColumns.TABLE.select() + " where id = any(?)";
+    private static final String UNSENT = NoticeColumns.TABLE.select()
+            + " where id in (select notice from notice_callout where callout = any(?)) and state in ('queued', 'held')";
+    private static final String DESKS = DeskColumns.TABLE.select();
+    private static final String BOXES = BoxColumns.TABLE.select() + " where box = any(?)";
+    private static final String FLOODS = FloodColumns.TABLE.select() + " where site = any(?)";
+
+    private final Pen pen;
+
+    Reads(Pen pen) {
+        this.pen = pen;
+    }
+
+    List<Alarm> alarms(Collection<AlarmKey> keys) {
+        return pen.among(ALARMS, keys.stream().map(AlarmColumns::key).toList(), AlarmColumns::read);
+    }
+
+    List<Alarm> alarmsAt(Collection<String> sites) {
+        return pen.among(ALARMS_AT, sites, AlarmColumns::read);
+    }
+
+    List<Callout> callouts(Collection<String> ids) {
+        return pen.among(CALLOUTS, ids, CalloutColumns::read);
+    }
+
+    List<Callout> calloutsAt(Collection<String> sites) {
+        return pen.among(CALLOUTS_AT, sites, CalloutColumns::read);
+    }
+
+    List<KeptNotice> notices(Collection<String> ids) {
+        return pen.among(NOTICES, ids, NoticeColumns::read);
+    }
+
+    List<KeptNotice> unsent(Collection<String> callouts) {
+        return pen.among(UNSENT, callouts, NoticeColumns::read);
+    }
+
+    List<Desk> desks() {
+        return pen.read(DESKS, (statement, none) -> {}, DeskColumns::read);
+    }
+
+    List<BoxWatch> boxes(Collection<String> ids) {
+        return pen.among(BOXES, ids, BoxColumns::read);
+    }
+
+    List<FloodColumns.SiteFlood> floods(Collection<String> sites) {
+        return pen.among(FLOODS, sites, FloodColumns::read);
+    }
+}

@@ -1,0 +1,12 @@
+package yardlight.db.journal;
+
+import java.time.Instant;
+
+/**
+ * A notice that is to be sent again, if it is still queued.
+ *
+ * @param at not before this instant
+ * @param deferrals how often it was put off on its present line
+ * @param doubts how often nobody knows whether it was taken
+ */
+public record Retry(String notice, Instant at, int deferrals, int doubts) {}

@@ -1,0 +1,151 @@
+package yardlight.db.journal;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import yardlight.escalation.Changes;
+import yardlight.escalation.Situation;
+import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.alarm.Flood;
+import yardlight.escalation.heartbeat.BoxWatch;
+import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.notice.Notice;
+import yardlight.escalation.quiet.Desk;
+import yardlight.escalation.setup.Setup;
+
+/**
+ * The situation for one transaction: what is stored, with what was decided so far laid over it. {@link #prepare} reads a
+ * whole batch in a fixed number of queries; whatever is asked for beyond that is read when it is asked.
+ */
+public final class Sheet implements Situation {
+
+    private final Slice slice;
+    private final Changed changed = new Changed();
+
+    Sheet(Reads reads, Setup setup) {
+        this.slice = new Slice(reads, setup);
+    }
+
+    /** Reads what the batch is going to ask for. */
+    public void prepare(Wants wants) {
+        if (wants.people || !wants.desks.isEmpty() || !wants.answered.isEmpty()) {
+            slice.needDesks();
+        }
+        List<String> callouts = prepareNotices(wants);
+        callouts.addAll(wants.callouts);
+        slice.needCallouts(callouts);
+        var sites = new ArrayList<>(wants.sites);
+        callouts.forEach(id -> slice.picture
+                .callout(id)
+                .ifPresent(callout -> sites.add(callout.facts().site())));
+        slice.needSites(sites);
+        var alarms = new ArrayList<>(wants.alarms);
+        slice.picture
+                .callouts()
+                .forEach(callout -> alarms.addAll(callout.facts().alarms()));
+        slice.needAlarms(alarms);
+        slice.needCallouts(slice.picture.alarms().stream()
+                .flatMap(alarm -> alarm.callout().stream())
+                .toList());
+        slice.needUnsent(slice.picture.callouts().stream().map(Callout::id).toList());
+        slice.needBoxes(wants.boxes);
+    }
+
+    /** Comes back with the callouts of those notices that are looked into. */
+    private List<String> prepareNotices(Wants wants) {
+        var looked = new ArrayList<>(wants.answered);
+        wants.desks.forEach(contact -> slice.picture.desk(contact).waiting().forEach(one -> looked.add(one.notice())));
+        var all = new ArrayList<>(wants.notices);
+        all.addAll(looked);
+        slice.needNotices(all);
+        var callouts = new ArrayList<String>();
+        looked.forEach(id -> slice.picture.notice(id).ifPresent(notice -> callouts.addAll(notice.callouts())));
+        return callouts;
+    }
+
+    /** Lays a decision over what is known. */
+    public void apply(Changes changes) {
+        changed.add(changes);
+        slice.apply(changes);
+    }
+
+    /** From here on another setup holds. */
+    public void setup(Setup next) {
+        slice.picture.setup(next);
+    }
+
+    Changed changed() {
+        return changed;
+    }
+
+    /** What was found in the database. */
+    Kept kept() {
+        return slice.kept;
+    }
+
+    /** Every alarm that was read or decided so far. */
+    Collection<Alarm> alarms() {
+        return slice.picture.alarms();
+    }
+
+    @Override
+    public Setup setup() {
+        return slice.picture.setup();
+    }
+
+    @Override
+    public Alarm alarm(AlarmKey key) {
+        slice.needAlarms(List.of(key));
+        return slice.picture.alarm(key);
+    }
+
+    @Override
+    public List<Alarm> alarmsAt(String site) {
+        slice.needSites(List.of(site));
+        return slice.picture.alarmsAt(site);
+    }
+
+    @Override
+    public Optional<Callout> callout(String id) {
+        slice.needCallouts(List.of(id));
+        return slice.picture.callout(id);
+    }
+
+    @Override
+    public List<Callout> calloutsAt(String site) {
+        slice.needSites(List.of(site));
+        return slice.picture.calloutsAt(site);
+    }
+
+    @Override
+    public Flood flood(String site) {
+        slice.needSites(List.of(site));
+        return slice.picture.flood(site);
+    }
+
+    @Override
+    public Desk desk(String contact) {
+        slice.needDesks();
+        return slice.picture.desk(contact);
+    }
+
+    @Override
+    public Optional<Notice> notice(String id) {
+        slice.needNotices(List.of(id));
+        return slice.picture.notice(id);
+    }
+
+    @Override
+    public List<Notice> unsent(String callout) {
+        slice.needUnsent(List.of(callout));
+        return slice.picture.unsent(callout);
+    }
+
+    @Override
+    public Optional<BoxWatch> box(String id) {
+        slice.needBoxes(List.of(id));
+        return slice.picture.box(id);
+    }
+}

@@ -1,0 +1,120 @@
+package yardlight.db.journal;
+
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import yardlight.db.columns.NoticeColumns.KeptNotice;
+import yardlight.escalation.Changes;
+import yardlight.escalation.Picture;
+import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.alarm.Flood;
+import yardlight.escalation.heartbeat.BoxWatch;
+import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.quiet.Desk;
+import yardlight.escalation.setup.Setup;
+
+/**
+ * The part of the stored situation that a transaction has looked at. Each {@code need} reads what is missing in one
+ * query and never reads twice: what was decided since must not be covered by what is stored.
+ */
+final class Slice {
+
+    final Picture picture;
+    final Kept kept = new Kept();
+
+    private final Reads reads;
+    private final Set<AlarmKey> alarms = new HashSet<>();
+    private final Set<String> sites = new HashSet<>();
+    private final Set<String> callouts = new HashSet<>();
+    private final Set<String> notices = new HashSet<>();
+    private final Set<String> unsent = new HashSet<>();
+    private final Set<String> boxes = new HashSet<>();
+    private boolean desks;
+
+    Slice(Reads reads, Setup setup) {
+        this.reads = reads;
+        this.picture = new Picture(setup);
+    }
+
+    /** Lays a decision over what was read. A callout that is new has no notices to be read. */
+    void apply(Changes changes) {
+        changes.alarms().forEach(alarm -> alarms.add(alarm.key()));
+        changes.notices().forEach(notice -> notices.add(notice.id()));
+        changes.boxes().forEach(watch -> boxes.add(watch.box()));
+        changes.callouts().forEach(callout -> {
+            if (callouts.add(callout.id())) {
+                unsent.add(callout.id());
+            }
+        });
+        picture.apply(changes);
+    }
+
+    void needAlarms(Collection<AlarmKey> keys) {
+        reads.alarms(keys.stream().filter(alarms::add).toList()).forEach(this::keep);
+    }
+
+    void needSites(Collection<String> ids) {
+        List<String> missing = ids.stream().filter(sites::add).toList();
+        reads.alarmsAt(missing).stream()
+                .filter(alarm -> alarms.add(alarm.key()))
+                .forEach(this::keep);
+        reads.calloutsAt(missing).stream()
+                .filter(callout -> callouts.add(callout.id()))
+                .forEach(this::keep);
+        reads.floods(missing).forEach(one -> {
+            kept.floods.put(one.site(), one.flood());
+            show(List.of(), List.of(), Map.of(one.site(), one.flood()));
+        });
+    }
+
+    void needCallouts(Collection<String> ids) {
+        reads.callouts(ids.stream().filter(callouts::add).toList()).forEach(this::keep);
+    }
+
+    void needNotices(Collection<String> ids) {
+        reads.notices(ids.stream().filter(notices::add).toList()).forEach(this::keep);
+    }
+
+    void needUnsent(Collection<String> ofCallouts) {
+        reads.unsent(ofCallouts.stream().filter(unsent::add).toList()).stream()
+                .filter(one -> notices.add(one.notice().id()))
+                .forEach(this::keep);
+    }
+
+    void needBoxes(Collection<String> ids) {
+        List<BoxWatch> found = reads.boxes(ids.stream().filter(boxes::add).toList());
+        found.forEach(watch -> kept.boxes.put(watch.box(), watch));
+        show(List.of(), found, Map.of());
+    }
+
+    void needDesks() {
+        if (!desks) {
+            desks = true;
+            List<Desk> found = reads.desks();
+            found.forEach(desk -> kept.desks.put(desk.contact(), desk));
+            show(found, List.of(), Map.of());
+        }
+    }
+
+    private void keep(Alarm alarm) {
+        kept.alarms.put(alarm.key(), alarm);
+        picture.apply(new Changes(List.of(alarm), List.of(), List.of(), List.of(), List.of(), Map.of()));
+    }
+
+    private void keep(Callout callout) {
+        kept.callouts.put(callout.id(), callout);
+        picture.apply(new Changes(List.of(), List.of(callout), List.of(), List.of(), List.of(), Map.of()));
+    }
+
+    private void keep(KeptNotice one) {
+        kept.notices.put(one.notice().id(), one);
+        picture.apply(new Changes(List.of(), List.of(), List.of(one.notice()), List.of(), List.of(), Map.of()));
+    }
+
+    private void show(List<Desk> ofPeople, List<BoxWatch> ofBoxes, Map<String, Flood> ofSites) {
+        picture.apply(new Changes(List.of(), List.of(), List.of(), ofPeople, ofBoxes, ofSites));
+    }
+}

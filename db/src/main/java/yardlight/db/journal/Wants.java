@@ -1,0 +1,78 @@
+package yardlight.db.journal;
+
+import java.util.LinkedHashSet;
+import java.util.Set;
+import yardlight.escalation.Stimulus;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.setup.Box;
+import yardlight.escalation.setup.Setup;
+
+/**
+ * What a batch is going to ask for, so that it can be read beforehand in a few queries. Nothing breaks when something is
+ * missing here: the {@link Sheet} then reads it when it is asked.
+ */
+public final class Wants {
+
+    final Set<String> sites = new LinkedHashSet<>();
+    final Set<AlarmKey> alarms = new LinkedHashSet<>();
+    final Set<String> callouts = new LinkedHashSet<>();
+    final Set<String> notices = new LinkedHashSet<>();
+    final Set<String> answered = new LinkedHashSet<>();
+    final Set<String> boxes = new LinkedHashSet<>();
+    final Set<String> desks = new LinkedHashSet<>();
+    boolean people;
+
+    private final Setup setup;
+
+    public Wants(Setup setup) {
+        this.setup = setup;
+    }
+
+    public void add(Stimulus stimulus) {
+        switch (stimulus.kind()) {
+            case REPORTED -> reported((Stimulus.Reported) stimulus);
+            case BEAT -> box(((Stimulus.Beat) stimulus).box());
+            case BOX_DUE -> box(((Stimulus.BoxDue) stimulus).box());
+            case ALARM_DUE -> alarm(((Stimulus.AlarmDue) stimulus).key());
+            case ACKNOWLEDGE -> alarm(((Stimulus.Acknowledge) stimulus).key());
+            case SHELVE -> alarm(((Stimulus.Shelve) stimulus).key());
+            case UNSHELVE -> alarm(((Stimulus.Unshelve) stimulus).key());
+            case RESET -> alarm(((Stimulus.Reset) stimulus).key());
+            case CALLOUT_DUE -> callout(((Stimulus.CalloutDue) stimulus).callout());
+            case DESK_DUE -> desks.add(((Stimulus.DeskDue) stimulus).contact());
+            case ANSWER_NOTICE -> answered.add(((Stimulus.AnswerNotice) stimulus).notice());
+            case NOTICE_FATE -> notices.add(((Stimulus.NoticeFate) stimulus).notice());
+            case SETUP_CHANGED -> changed(((Stimulus.SetupChanged) stimulus).setup());
+        }
+    }
+
+    private void reported(Stimulus.Reported posted) {
+        box(posted.box());
+        posted.reports().forEach(report -> alarm(report.key()));
+    }
+
+    private void box(String id) {
+        boxes.add(id);
+        Box box = setup.boxes().get(id);
+        if (box != null) {
+            sites.add(box.site());
+        }
+    }
+
+    private void alarm(AlarmKey key) {
+        alarms.add(key);
+        sites.add(key.site());
+        people = true;
+    }
+
+    private void callout(String id) {
+        callouts.add(id);
+        people = true;
+    }
+
+    private void changed(Setup next) {
+        sites.addAll(setup.sites().keySet());
+        sites.addAll(next.sites().keySet());
+        people = true;
+    }
+}

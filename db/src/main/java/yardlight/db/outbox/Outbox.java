@@ -1,0 +1,31 @@
+package yardlight.db.outbox;
+
+import java.time.Instant;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Hands out notices to be sent, each to one claimer at a time. A claim whose claimer dies comes back after a lease, or
+ * when the gateway starts again: the notice is then sent a second time, under the same id.
+ */
+public interface Outbox {
+
+    /** Claims up to so many notices of this channel that may be sent at {@code now}, the longest waiting first. */
+    List<Outgoing> claim(String channel, Instant now, int limit);
+
+    /** Claims notices of any channel but these. */
+    List<Outgoing> claimOthers(Collection<String> channels, Instant now, int limit);
+
+    /** Whether the notice still is to be sent, by the same line: asked right before it goes. */
+    boolean wanted(Outgoing outgoing);
+
+    /** The outcome is stored. */
+    void done(Outgoing outgoing);
+
+    /** It was not sent: it may be claimed again at once. */
+    void giveBack(Outgoing outgoing);
+
+    /** The first time after {@code now} at which there is something to claim. */
+    Optional<Instant> next(Instant now);
+}

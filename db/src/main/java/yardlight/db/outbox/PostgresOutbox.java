@@ -1,0 +1,80 @@
+package yardlight.db.outbox;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.jdbc.core.JdbcTemplate;
+import yardlight.db.columns.Column;
+
+/** Claims in the table, past the rows that another gateway is claiming at the same time. */
+final class PostgresOutbox implements Outbox {
+
+    /** Longer than any channel tries, so that a slow carrier does not make a second gateway send the same notice. */
+    private static final Duration LEASE = Duration.ofMinutes(3);
+
+    private static final String CLAIM =
+            """
+            with picked as (
+                select notice from outbox where channel %s and ready_at <= ?
+                order by channel, ready_at limit ? for update skip locked),
+            claimed as (
+                update outbox set ready_at = ?, claimed_by = ? where notice in (select notice from picked)
+                returning notice, channel, queued_at, deferrals, doubts)
+            """ + "select " + OutboxRow.COLUMNS + " from claimed o join notice n on n.id = o.notice";
+    private static final String GIVE_BACK =
+            "update outbox set ready_at = queued_at, claimed_by = null where notice = ? and claimed_by = ?";
+
+    private final JdbcTemplate jdbc;
+    private final String claimer;
+
+    PostgresOutbox(JdbcTemplate jdbc, String claimer) {
+        this.jdbc = jdbc;
+        this.claimer = claimer;
+    }
+
+    @Override
+    public List<Outgoing> claim(String channel, Instant now, int limit) {
+        return claim("= ?", List.of(channel), now, limit);
+    }
+
+    @Override
+    public List<Outgoing> claimOthers(Collection<String> channels, Instant now, int limit) {
+        var known = new ArrayList<>(channels);
+        known.add("");
+        return claim("not in (" + OutboxRow.marks(known) + ")", known, now, limit);
+    }
+
+    private List<Outgoing> claim(String which, List<String> channels, Instant now, int limit) {
+        var values = new ArrayList<Object>(channels);
+        values.add(Column.stored(now));
+        values.add(limit);
+        values.add(Column.stored(now.plus(LEASE)));
+        values.add(claimer);
+        return jdbc.query(CLAIM.formatted(which), OutboxRow::read, values.toArray()).stream()
+                .sorted(Comparator.comparing(Outgoing::queuedAt).thenComparing(Outgoing::id))
+                .toList();
+    }
+
+    @Override
+    public boolean wanted(Outgoing outgoing) {
+        return Wanted.ask(jdbc, outgoing);
+    }
+
+    /** The writer has taken the row out, or put it off. */
+    @Override
+    public void done(Outgoing outgoing) {}
+
+    @Override
+    public void giveBack(Outgoing outgoing) {
+        jdbc.update(GIVE_BACK, outgoing.id(), claimer);
+    }
+
+    @Override
+    public Optional<Instant> next(Instant now) {
+        return Wanted.next(jdbc, now);
+    }
+}

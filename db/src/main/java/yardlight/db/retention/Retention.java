@@ -1,0 +1,62 @@
+package yardlight.db.retention;
+
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.stereotype.Component;
+import yardlight.db.columns.Column;
+
+/**
+ * Deletes what is too old, a little at a time so that the writer is not kept waiting. What is current stays, however old:
+ * the newest occurrence of each alarm with its callout and notices, and whatever is not over.
+ */
+@Component
+public class Retention {
+
+    private static final int AT_ONCE = 2000;
+
+    private static final String OLD_EVENTS = "select number from event where received_at < ? order by received_at";
+    private static final String OLD_ALARMS = "select id from alarm where occurred_at < ? and current_key is null"
+            + " and (returned_at is null or returned_at < ?) order by occurred_at";
+    private static final String OLD_CALLOUTS = "select id from callout where started_at < ? and ended_at < ?"
+            + " and id not in (select callout from alarm where current_key > '' and callout is not null)"
+            + " order by started_at";
+    private static final String OLD_NOTICES = "select id from notice where queued_at < ?"
+            + " and state not in ('queued', 'held') and not exists (select 1 from notice_callout nc"
+            + " join callout c on c.id = nc.callout where nc.notice = notice.id) order by queued_at";
+    private static final String OLD_LINES = "select line from log_line where logged_at < ? order by logged_at";
+    private static final String OLD_LINKS = "select token_hash from link where expires_at < ? order by expires_at";
+
+    private final JdbcTemplate jdbc;
+
+    Retention(JdbcTemplate jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /** Deletes what is too old at {@code now}, and tells how much, by the name of the table. */
+    public Map<String, Integer> sweep(Ages ages, Instant now) {
+        Object events = Column.stored(now.minus(ages.events()));
+        Object record = Column.stored(now.minus(ages.record()));
+        var swept = new LinkedHashMap<String, Integer>();
+        swept.put("event", delete("event", "number", OLD_EVENTS, events));
+        swept.put("alarm", delete("alarm", "id", OLD_ALARMS, record, record));
+        swept.put("callout", delete("callout", "id", OLD_CALLOUTS, record, record));
+        swept.put("notice", delete("notice", "id", OLD_NOTICES, record));
+        swept.put("log_line", delete("log_line", "line", OLD_LINES, record));
+        swept.put("link", delete("link", "token_hash", OLD_LINKS, events));
+        return swept;
+    }
+
+    private int delete(String table, String key, String which, Object... values) {
+        String sql =
+                "delete from " + table + " where " + key + " in (" + which + " fetch first " + AT_ONCE + " rows only)";
+        int all = 0;
+        int some;
+        do {
+            some = jdbc.update(sql, values);
+            all += some;
+        } while (some == AT_ONCE);
+        return all;
+    }
+}

@@ -1,0 +1,24 @@
+package yardlight.db.setup;
+
+import java.util.Optional;
+import org.springframework.stereotype.Repository;
+
+/** Reads the setup document as it is and as it was. */
+@Repository
+public class SetupVersions {
+
+    private final SetupVersionRows rows;
+
+    SetupVersions(SetupVersionRows rows) {
+        this.rows = rows;
+    }
+
+    /** The one that holds; empty before the first. */
+    public Optional<SetupVersion> newest() {
+        return rows.findFirstByOrderByVersionDesc().map(SetupVersionRow::version);
+    }
+
+    public Optional<SetupVersion> byVersion(int version) {
+        return rows.findById(version).map(SetupVersionRow::version);
+    }
+}

@@ -1,0 +1,173 @@
+package yardlight.db.journal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.sql.Timestamp;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import javax.sql.DataSource;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.jdbc.core.JdbcTemplate;
+import yardlight.db.TestDatabase;
+import yardlight.db.columns.AlarmColumns;
+import yardlight.escalation.Entry;
+import yardlight.escalation.Fixtures;
+import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.setup.Setup;
+
+/** What the journal has to do on every database. */
+abstract class JournalContract {
+
+    private DataSource source;
+    private JdbcTemplate jdbc;
+    private Journal journal;
+
+    abstract TestDatabase database();
+
+    @BeforeEach
+    void open() {
+        source = database().newDataSource();
+        jdbc = new JdbcTemplate(source);
+        journal = new Journal(source);
+    }
+
+    @AfterEach
+    void close() {
+        journal.close();
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void decides_from_what_is_stored_as_from_what_is_remembered(long seed) {
+        var night = new TwinNight(journal, seed);
+
+        for (int i = 0; i < 120; i++) {
+            TwinNight.Step step = night.step();
+
+            assertThat(step.stored()).as("step %d: %s", i, step.stimuli()).isEqualTo(step.remembered());
+            assertThat(dues())
+                    .as("due rows after step %d: %s", i, step.stimuli())
+                    .isEqualTo(expectedDues(night));
+            assertThat(outbox()).as("outbox after step %d", i).isEqualTo(expectedOutbox(night));
+        }
+    }
+
+    @Test
+    void numbers_the_lines_of_the_log_without_a_gap() {
+        log("first", true);
+        log("never written", false);
+        log("second", true);
+
+        assertThat(jdbc.queryForList("select line || ' ' || words from log_line order by line", String.class))
+                .containsExactly("1 first", "2 second");
+    }
+
+    @Test
+    void leaves_everything_as_it_was_without_a_commit() {
+        var night = new TwinNight(journal, 1);
+        night.step();
+        Map<String, Object> before = jdbc.queryForMap("select * from lane");
+
+        try (Writing writing = journal.begin()) {
+            writing.sheet(night.setup());
+            writing.nextCode();
+        }
+
+        assertThat(jdbc.queryForMap("select * from lane")).isEqualTo(before);
+    }
+
+    @Test
+    void gives_out_codes_in_turn_and_leaves_out_those_that_live_callouts_have() {
+        jdbc.update("update lane set last_code = 998");
+        jdbc.update(
+                "insert into callout (id, live_site, kind, code, site, ladder, priority, alarms, started_at, notices,"
+                        + " told, held, climb, rung, round) values ('a', 'mesa-9', 'calling', 10, 'mesa-9', 'night', 'high', '',"
+                        + " current_timestamp, 0, '', '', 0, 0, 0)");
+
+        try (Writing writing = journal.begin()) {
+            assertThat(List.of(writing.nextCode(), writing.nextCode(), writing.nextCode()))
+                    .containsExactly(999, 11, 12);
+        }
+    }
+
+    @Test
+    void hands_the_newest_setup_document_to_every_writer() {
+        try (Writing writing = journal.begin();
+                var other = new Journal(source)) {
+            assertThat(writing.setupDocument()).isEmpty();
+            int version = writing.setupDocument("sites: []", "owner", Fixtures.at("2026-11-25T01:00"));
+            writing.commit(writing.sheet(Setup.EMPTY), Fixtures.at("2026-11-25T01:00"));
+
+            try (Writing next = other.begin()) {
+                assertThat(next.setupVersion()).isEqualTo(version).isEqualTo(1);
+                assertThat(next.setupDocument()).contains("sites: []");
+            }
+        }
+    }
+
+    private void log(String words, boolean commit) {
+        try (Writing writing = journal.begin()) {
+            Instant now = Fixtures.at("2026-11-25T01:00");
+            writing.log(now, List.of(new Entry(Entry.What.BOX, Map.of("site", "mesa-9"), words)));
+            if (commit) {
+                writing.commit(writing.sheet(Setup.EMPTY), now);
+            }
+        }
+    }
+
+    private Map<String, Instant> dues() {
+        var dues = new TreeMap<String, Instant>();
+        jdbc.query("select kind, subject, due_at from due where kind <> 'box'", rows -> {
+            dues.put(rows.getString(1) + " " + rows.getString(2), instant(rows.getTimestamp(3)));
+        });
+        return dues;
+    }
+
+    private static Instant instant(Timestamp time) {
+        return time.toInstant();
+    }
+
+    private static Map<String, Instant> expectedDues(TwinNight night) {
+        var dues = new TreeMap<String, Instant>();
+        for (Alarm alarm : night.picture().alarms()) {
+            alarm.dueAt(night.setup()
+                            .point(alarm.key().site(), alarm.key().point())
+                            .timing())
+                    .ifPresent(at -> dues.put("alarm " + AlarmColumns.key(alarm.key()), at));
+        }
+        for (Callout callout : night.picture().callouts()) {
+            callout.dueAt().ifPresent(at -> dues.put("callout " + callout.id(), at));
+        }
+        for (String contact : List.of("ana", "ben")) {
+            night.picture().desk(contact).dueAt().ifPresent(at -> dues.put("desk " + contact, at));
+        }
+        return dues;
+    }
+
+    private TreeSet<String> outbox() {
+        return new TreeSet<>(jdbc.queryForList("select notice || ' ' || channel from outbox", String.class));
+    }
+
+    private static TreeSet<String> expectedOutbox(TwinNight night) {
+        return night.picture().notices().stream()
+                .filter(notice -> notice.state() == NoticeState.QUEUED)
+                .map(notice -> notice.id() + " "
+                        + night.setup()
+                                .contacts()
+                                .get(notice.contact())
+                                .lines()
+                                .get(notice.line())
+                                .channel())
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+}

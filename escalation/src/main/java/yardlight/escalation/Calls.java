@@ -1,0 +1,155 @@
+package yardlight.escalation;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.alarm.Flood;
+import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.ladder.Place;
+
+/** Whom to call and when: opens callouts, moves them up their ladder, and ends them. */
+final class Calls {
+
+    /** A callout that ended because its alarm returned goes on where it was if the alarm is back within this time. */
+    private static final Duration SAME_FLUTTER = Duration.ofMinutes(1);
+
+    private static final Comparator<Alarm> WORST_FIRST =
+            Comparator.comparing(Alarm::priority).reversed().thenComparing(Alarm::key);
+
+    private final Draft draft;
+    private final Codes codes;
+    private final Notices notices;
+    private final Climbs climbs;
+    private final Endings endings;
+
+    Calls(Draft draft, Codes codes, Notices notices) {
+        this.draft = draft;
+        this.codes = codes;
+        this.notices = notices;
+        this.climbs = new Climbs(draft, notices);
+        this.endings = new Endings(draft, notices);
+    }
+
+    Climbs climbs() {
+        return climbs;
+    }
+
+    Endings endings() {
+        return endings;
+    }
+
+    /** Calls people for these alarms of one site. What is over by now calls nobody. */
+    void call(String site, Collection<AlarmKey> keys) {
+        List<Alarm> calling = new LinkedHashSet<>(keys)
+                .stream()
+                        .map(draft::alarm)
+                        .filter(alarm -> alarm.state().calls())
+                        .filter(alarm -> live(alarm).isEmpty())
+                        .sorted(WORST_FIRST)
+                        .toList();
+        if (calling.isEmpty()) {
+            return;
+        }
+        if (draft.flood(site).at(draft.now(), Flood.Numbers.USUAL).on()) {
+            gather(site, calling);
+        } else {
+            calling.forEach(this::callOrResume);
+        }
+    }
+
+    /** An alarm that is being called became more urgent: whom quiet hours held back may now be called. */
+    void raise(AlarmKey key) {
+        Alarm alarm = draft.alarm(key);
+        live(alarm)
+                .filter(callout -> alarm.priority().compareTo(callout.facts().priority()) > 0)
+                .ifPresent(callout -> {
+                    Callout.Facts facts = callout.facts().withPriority(alarm.priority());
+                    climbs.enter(facts, Optional.of(callout.place()), callout.place());
+                });
+    }
+
+    private Optional<Callout> live(Alarm alarm) {
+        return alarm.callout().flatMap(draft::callout).filter(Callout::live);
+    }
+
+    private void callOrResume(Alarm alarm) {
+        Optional<Callout.Ended> before = alarm.callout()
+                .flatMap(draft::callout)
+                .filter(Callout.Ended.class::isInstance)
+                .map(Callout.Ended.class::cast)
+                .filter(ended -> ended.wasDue().isPresent())
+                .filter(ended -> !ended.at().plus(SAME_FLUTTER).isBefore(draft.now()));
+        if (before.isPresent()) {
+            Callout.Ended ended = before.get();
+            // Notices that waited for quiet hours were cancelled when it ended; whoever they were for is asked anew.
+            Callout.Facts facts = ended.facts().withReached(ended.facts().told(), Map.of());
+            draft.put(new Callout.Calling(facts, ended.place(), ended.wasDue().get()));
+            draft.log(ended.facts(), "goes on, the alarm is back");
+        } else {
+            open(List.of(alarm));
+        }
+    }
+
+    private void open(List<Alarm> alarms) {
+        Alarm worst = alarms.get(0);
+        int code = codes.next();
+        String id = worst.id() + "." + code + "-" + Long.toString(draft.now().getEpochSecond(), 36);
+        List<AlarmKey> keys = alarms.stream().map(Alarm::key).toList();
+        String site = worst.key().site();
+        var facts = new Callout.Facts(
+                id,
+                code,
+                site,
+                draft.ladder(site).id(),
+                worst.priority(),
+                keys,
+                draft.now(),
+                0,
+                new TreeSet<>(),
+                new TreeMap<>());
+        alarms.forEach(alarm -> draft.put(alarm.draft().callout(Optional.of(id)).done()));
+        draft.log(facts, "started");
+        climbs.enter(facts, Optional.of(Place.FOOT), Place.FOOT);
+    }
+
+    /** In a flood all alarms of the site are one callout: the oldest one goes on for all of them. */
+    private void gather(String site, List<Alarm> calling) {
+        List<Callout> open = draft.calloutsAt(site);
+        if (open.isEmpty()) {
+            open(calling);
+            return;
+        }
+        Callout first = open.get(0);
+        var members = new ArrayList<>(first.facts().alarms());
+        for (Callout other : open.subList(1, open.size())) {
+            members.addAll(other.facts().alarms());
+            endings.end(other, "joined the callout with code " + first.facts().code());
+        }
+        calling.forEach(alarm -> members.add(alarm.key()));
+        members.forEach(key -> draft.put(
+                draft.alarm(key).draft().callout(Optional.of(first.id())).done()));
+        Priority worst = members.stream()
+                .map(key -> draft.alarm(key).priority())
+                .reduce(first.facts().priority(), Priority::orHigher);
+        boolean raised = worst.compareTo(first.facts().priority()) > 0;
+        Callout.Facts facts = first.facts()
+                .withAlarms(new LinkedHashSet<>(members).stream().toList())
+                .withPriority(worst);
+        if (raised) {
+            climbs.enter(facts, Optional.of(first.place()), first.place());
+        } else {
+            draft.put(first.with(facts));
+            draft.put(first.with(notices.tellMore(facts)));
+        }
+    }
+}

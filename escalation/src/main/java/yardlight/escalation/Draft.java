@@ -1,0 +1,198 @@
+package yardlight.escalation;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.alarm.Flood;
+import yardlight.escalation.heartbeat.BoxWatch;
+import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.ladder.Ladder;
+import yardlight.escalation.notice.Notice;
+import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.quiet.Desk;
+import yardlight.escalation.setup.Setup;
+import yardlight.escalation.setup.Site;
+
+/** A decision in the making: the old situation with what has been changed so far laid over it. */
+final class Draft implements Situation {
+
+    private final Situation before;
+    private final Instant now;
+    private final Map<AlarmKey, Alarm> alarms = new LinkedHashMap<>();
+    private final Map<String, Callout> callouts = new LinkedHashMap<>();
+    private final Map<String, Notice> notices = new LinkedHashMap<>();
+    private final Map<String, Desk> desks = new LinkedHashMap<>();
+    private final Map<String, BoxWatch> boxes = new LinkedHashMap<>();
+    private final Map<String, Flood> floods = new LinkedHashMap<>();
+    private final List<Entry> entries = new ArrayList<>();
+    private Setup setup;
+
+    Draft(Situation before, Instant now) {
+        this.before = before;
+        this.now = now;
+        this.setup = before.setup();
+    }
+
+    Instant now() {
+        return now;
+    }
+
+    void setup(Setup next) {
+        setup = next;
+    }
+
+    void put(Alarm alarm) {
+        alarms.put(alarm.key(), alarm);
+    }
+
+    void put(Callout callout) {
+        callouts.put(callout.id(), callout);
+    }
+
+    void put(Notice notice) {
+        notices.put(notice.id(), notice);
+    }
+
+    void put(Desk desk) {
+        desks.put(desk.contact(), desk);
+    }
+
+    void put(BoxWatch watch) {
+        boxes.put(watch.box(), watch);
+    }
+
+    void put(String site, Flood flood) {
+        floods.put(site, flood);
+    }
+
+    void log(Entry.What what, Map<String, String> about, String words) {
+        entries.add(new Entry(what, about, words));
+    }
+
+    void log(Callout.Facts facts, String words) {
+        String alarm = alarm(facts.alarms().get(0)).id();
+        log(
+                Entry.What.CALLOUT,
+                Map.of("site", facts.site(), "callout", facts.id(), "alarm", alarm),
+                "callout " + facts.code() + " " + words);
+    }
+
+    void log(Notice notice, String words) {
+        log(
+                Entry.What.NOTICE,
+                Map.of(
+                        "notice",
+                        notice.id(),
+                        "contact",
+                        notice.contact(),
+                        "callout",
+                        notice.callouts().get(0)),
+                words);
+    }
+
+    /** The ladder of a site as it is set up now: an edit counts from the next step on. */
+    Ladder ladder(String site) {
+        Site known = setup.sites().get(site);
+        Ladder ladder = known == null ? null : setup.ladders().get(known.ladder());
+        return ladder != null ? ladder : PeopleNow.EVERYBODY_ONCE;
+    }
+
+    /** The finished decision. A refusal changes nothing and leaves only its line in the log. */
+    Decision decision(Answer answer) {
+        if (answer instanceof Answer.Refusal refusal) {
+            var none = new Changes(List.of(), List.of(), List.of(), List.of(), List.of(), Map.of());
+            return new Decision(none, List.of(new Entry(Entry.What.REFUSED, Map.of(), refusal.reason())), answer);
+        }
+        var changes = new Changes(
+                List.copyOf(alarms.values()),
+                List.copyOf(callouts.values()),
+                List.copyOf(notices.values()),
+                List.copyOf(desks.values()),
+                List.copyOf(boxes.values()),
+                Map.copyOf(floods));
+        return new Decision(changes, entries, answer);
+    }
+
+    @Override
+    public Setup setup() {
+        return setup;
+    }
+
+    @Override
+    public Alarm alarm(AlarmKey key) {
+        Alarm changed = alarms.get(key);
+        return changed != null ? changed : before.alarm(key);
+    }
+
+    @Override
+    public List<Alarm> alarmsAt(String site) {
+        var merged = new TreeMap<AlarmKey, Alarm>();
+        before.alarmsAt(site).forEach(alarm -> merged.put(alarm.key(), alarm));
+        alarms.values().stream()
+                .filter(alarm -> alarm.key().site().equals(site))
+                .forEach(alarm -> merged.put(alarm.key(), alarm));
+        return merged.values().stream().filter(Alarm::live).toList();
+    }
+
+    @Override
+    public Optional<Callout> callout(String id) {
+        return either(callouts, id, before::callout);
+    }
+
+    @Override
+    public List<Callout> calloutsAt(String site) {
+        return Stream.concat(
+                        before.calloutsAt(site).stream().filter(callout -> !callouts.containsKey(callout.id())),
+                        callouts.values().stream()
+                                .filter(callout -> callout.facts().site().equals(site))
+                                .filter(Callout::live))
+                .sorted(Callout.OLDEST_FIRST)
+                .toList();
+    }
+
+    @Override
+    public Flood flood(String site) {
+        Flood changed = floods.get(site);
+        return changed != null ? changed : before.flood(site);
+    }
+
+    @Override
+    public Desk desk(String contact) {
+        Desk changed = desks.get(contact);
+        return changed != null ? changed : before.desk(contact);
+    }
+
+    @Override
+    public Optional<Notice> notice(String id) {
+        return either(notices, id, before::notice);
+    }
+
+    @Override
+    public List<Notice> unsent(String callout) {
+        var merged = new TreeMap<String, Notice>();
+        before.unsent(callout).forEach(notice -> merged.put(notice.id(), notice));
+        notices.values().stream()
+                .filter(notice -> notice.callouts().contains(callout))
+                .forEach(notice -> merged.put(notice.id(), notice));
+        return merged.values().stream()
+                .filter(notice -> notice.state() == NoticeState.QUEUED || notice.state() == NoticeState.HELD)
+                .toList();
+    }
+
+    @Override
+    public Optional<BoxWatch> box(String id) {
+        return either(boxes, id, before::box);
+    }
+
+    private static <T> Optional<T> either(Map<String, T> changed, String id, Function<String, Optional<T>> old) {
+        return changed.containsKey(id) ? Optional.of(changed.get(id)) : old.apply(id);
+    }
+}

@@ -1,0 +1,53 @@
+package yardlight.escalation;
+
+import java.time.Instant;
+import yardlight.escalation.wording.Links;
+
+/**
+ * The decision: old state, stimulus and time in; new state, log lines and an answer out. It asks no clock and nobody
+ * else; the same arguments always give the same decision, apart from the answer codes, which are drawn.
+ *
+ * <p>Each stimulus is taken by the class that has its rules: {@link Reports} what boxes say, {@link Silence} what they
+ * do not say, {@link Answers} what people do, {@link Fates} what carriers say; {@link Calls}, {@link Climbs} and {@link
+ * Endings} are the life of a callout, {@link Notices} and {@link Desks} what reaches a person of it and when.
+ */
+public final class Escalator {
+
+    private final Links links;
+    private final Codes codes;
+
+    public Escalator(Links links, Codes codes) {
+        this.links = links;
+        this.codes = codes;
+    }
+
+    /**
+     * Decides.
+     *
+     * @param now the time at which the stimulus is taken, not before that of the decision before
+     */
+    public Decision decide(Situation before, Stimulus stimulus, Instant now) {
+        var draft = new Draft(before, now);
+        var notices = new Notices(draft, links);
+        Answer answer = take(draft, new Calls(draft, codes, notices), notices, stimulus);
+        return draft.decision(answer);
+    }
+
+    private static Answer take(Draft draft, Calls calls, Notices notices, Stimulus stimulus) {
+        return switch (stimulus.kind()) {
+            case REPORTED -> new Reports(draft, calls).take((Stimulus.Reported) stimulus);
+            case BEAT -> new Silence(draft, calls).beat((Stimulus.Beat) stimulus);
+            case ALARM_DUE -> new Reports(draft, calls).due(((Stimulus.AlarmDue) stimulus).key());
+            case CALLOUT_DUE -> calls.climbs().due(((Stimulus.CalloutDue) stimulus).callout());
+            case DESK_DUE -> new Desks(draft, notices).release(((Stimulus.DeskDue) stimulus).contact());
+            case BOX_DUE -> new Silence(draft, calls).due(((Stimulus.BoxDue) stimulus).box());
+            case ACKNOWLEDGE -> new Answers(draft, calls).acknowledge((Stimulus.Acknowledge) stimulus);
+            case ANSWER_NOTICE -> new Answers(draft, calls).answer((Stimulus.AnswerNotice) stimulus);
+            case SHELVE -> new Answers(draft, calls).shelve((Stimulus.Shelve) stimulus);
+            case UNSHELVE -> new Answers(draft, calls).unshelve((Stimulus.Unshelve) stimulus);
+            case RESET -> new Answers(draft, calls).reset((Stimulus.Reset) stimulus);
+            case NOTICE_FATE -> new Fates(draft, calls.climbs()).take((Stimulus.NoticeFate) stimulus);
+            case SETUP_CHANGED -> new Reports(draft, calls).setup((Stimulus.SetupChanged) stimulus);
+        };
+    }
+}

@@ -1,0 +1,184 @@
+package yardlight.escalation;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.notice.Notice;
+import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.quiet.Restraint;
+import yardlight.escalation.setup.Contact;
+import yardlight.escalation.wording.Links;
+
+/** What reaches a person: at once, after quiet hours, or together with other things once their limit allows. */
+final class Notices {
+
+    /** The desk and the callout are due together, but one of them is first. */
+    private static final Duration JUST_NOW = Duration.ofMinutes(1);
+
+    private final Draft draft;
+    private final Texts texts;
+
+    Notices(Draft draft, Links links) {
+        this.draft = draft;
+        this.texts = new Texts(draft, links);
+    }
+
+    /** Calls these contacts. Who has a notice of this callout under way gets no second one. */
+    Callout.Facts tell(Callout.Facts facts, Collection<String> people) {
+        Callout.Facts after = facts;
+        for (String contact : people) {
+            Optional<Notice> underWay = underWay(after.id(), contact);
+            if (underWay.isEmpty() && !comesFromDesk(after, contact)) {
+                after = after.withOneMoreNotice();
+                offer(make(after, contact, Optional.empty()), after.priority() == Priority.CRITICAL);
+            } else if (underWay.filter(notice -> mayInterrupt(notice, facts)).isPresent()) {
+                unhold(underWay.get());
+                offer(make(after, contact, Optional.of(underWay.get().id())), after.priority() == Priority.CRITICAL);
+            }
+        }
+        return reached(after, people);
+    }
+
+    /** More alarms joined: who was told before hears of them in one text, within their limit even when it is critical. */
+    Callout.Facts tellMore(Callout.Facts facts) {
+        Callout.Facts after = facts;
+        for (String contact : facts.told()) {
+            if (underWay(after.id(), contact).isEmpty()) {
+                after = after.withOneMoreNotice();
+                offer(make(after, contact, Optional.empty()), false);
+            }
+        }
+        return after;
+    }
+
+    /** Makes the notices that wait for the end of quiet hours, one for each contact that has none yet. */
+    Callout.Facts hold(Callout.Facts facts, Map<String, Instant> held) {
+        Callout.Facts after = facts;
+        for (Map.Entry<String, Instant> one : held.entrySet()) {
+            if (!facts.held().containsKey(one.getKey())
+                    && underWay(after.id(), one.getKey()).isEmpty()) {
+                after = after.withOneMoreNotice();
+                keep(make(after, one.getKey(), Optional.empty()), one.getValue(), "quiet hours");
+            }
+        }
+        return after.withReached(after.told(), held);
+    }
+
+    /** The callout is over: nothing that is still unsent goes out. */
+    void over(Callout callout, boolean answered) {
+        for (Notice notice : draft.unsent(callout.id())) {
+            boolean others = notice.callouts().stream()
+                    .filter(id -> !id.equals(callout.id()))
+                    .anyMatch(this::wanted);
+            if (!others) {
+                unhold(notice);
+                draft.put(notice.as(NoticeState.CANCELLED));
+                draft.log(notice, "cancelled: it is over");
+            }
+        }
+        if (answered) {
+            callout.facts()
+                    .told()
+                    .forEach(contact -> draft.put(draft.desk(contact).answered(callout.id())));
+        }
+    }
+
+    private void offer(Notice notice, boolean pastLimits) {
+        Instant room =
+                pastLimits ? draft.now() : draft.desk(notice.contact()).room(draft.now(), restraint(notice.contact()));
+        if (room.isAfter(draft.now())) {
+            keep(notice, room, "their limit of texts");
+        } else {
+            send(notice);
+        }
+    }
+
+    void send(Notice notice) {
+        Notice queued = notice.queued(texts.write(notice));
+        draft.put(queued);
+        draft.put(draft.desk(notice.contact()).sends(draft.now(), notice.callouts()));
+        draft.log(queued, "queued: " + queued.text());
+        notice.callouts()
+                .forEach(id -> draft.callout(id)
+                        .filter(callout -> callout.kind() == Callout.Kind.CALLING)
+                        .ifPresent(callout ->
+                                draft.put(callout.with(reached(callout.facts(), Set.of(notice.contact()))))));
+    }
+
+    void keep(Notice notice, Instant until, String why) {
+        draft.put(notice.held(until));
+        draft.put(draft.desk(notice.contact()).waits(notice.id(), until));
+        draft.log(notice, "held until " + until + ": " + why);
+    }
+
+    private void unhold(Notice notice) {
+        draft.put(draft.desk(notice.contact()).without(Set.of(notice.id())));
+    }
+
+    boolean wanted(String callout) {
+        return draft.callout(callout)
+                .filter(known -> known.live() || known.kind() == Callout.Kind.EXHAUSTED)
+                .isPresent();
+    }
+
+    /** Whether a notice that waits for quiet hours has become so urgent that it no longer does. */
+    private boolean mayInterrupt(Notice waiting, Callout.Facts facts) {
+        return waiting.heldUntil().filter(draft.now()::isBefore).isPresent()
+                && facts.priority().compareTo(waiting.priority()) > 0;
+    }
+
+    /** Whether the contact's quiet hours have just ended, so that the desk sends what it held. */
+    private boolean comesFromDesk(Callout.Facts facts, String contact) {
+        Instant until = facts.held().get(contact);
+        return until != null
+                && !until.isAfter(draft.now())
+                && until.plus(JUST_NOW).isAfter(draft.now());
+    }
+
+    /** Whose quiet hours are over has been told by the desk. */
+    Callout.Facts awake(Callout.Facts facts) {
+        Set<String> awake = facts.held().entrySet().stream()
+                .filter(one -> !one.getValue().isAfter(draft.now()))
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toSet());
+        return reached(facts, awake);
+    }
+
+    private Optional<Notice> underWay(String callout, String contact) {
+        return draft.unsent(callout).stream()
+                .filter(notice -> notice.contact().equals(contact))
+                .findFirst();
+    }
+
+    private Callout.Facts reached(Callout.Facts facts, Collection<String> people) {
+        var told = new TreeSet<>(facts.told());
+        told.addAll(people);
+        var held = new TreeMap<>(facts.held());
+        held.keySet().removeAll(new HashSet<>(people));
+        return facts.withReached(told, held);
+    }
+
+    Restraint restraint(String contact) {
+        Contact known = draft.setup().contacts().get(contact);
+        return Restraint.perHour(known == null ? 1 : known.textsPerHour());
+    }
+
+    private Notice make(Callout.Facts facts, String contact, Optional<String> id) {
+        return Notice.made(
+                id.orElse(facts.id() + "." + facts.notices()),
+                contact,
+                List.of(facts.id()),
+                facts.priority(),
+                draft.now());
+    }
+}

@@ -1,0 +1,67 @@
+package yardlight.escalation;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.ladder.Ladder;
+import yardlight.escalation.ladder.Reach;
+import yardlight.escalation.ladder.Rung;
+import yardlight.escalation.roster.Roster;
+import yardlight.escalation.setup.Contact;
+import yardlight.escalation.setup.Setup;
+
+/** Who is behind a ladder's entries at the time of the decision, for an alarm of one priority. */
+final class PeopleNow implements Reach {
+
+    /** What a site without a ladder gets: better everybody once than nobody. */
+    static final Ladder EVERYBODY_ONCE = new Ladder(
+            "everybody-once",
+            Ladder.EndsWhen.ACKNOWLEDGED,
+            List.of(new Rung(List.of(Rung.EVERYONE), Duration.ofMinutes(15), 1)),
+            0);
+
+    private final Setup setup;
+    private final Priority priority;
+    private final Instant now;
+
+    PeopleNow(Draft draft, Priority priority) {
+        this.setup = draft.setup();
+        this.priority = priority;
+        this.now = draft.now();
+    }
+
+    @Override
+    public List<String> people(String call) {
+        if (call.equals(Rung.EVERYONE)) {
+            return List.copyOf(setup.contacts().keySet());
+        }
+        return onCall(call, new HashSet<>())
+                .filter(setup.contacts()::containsKey)
+                .map(List::of)
+                .orElse(List.of());
+    }
+
+    @Override
+    public Optional<Instant> heldUntil(String contact) {
+        return Optional.ofNullable(setup.contacts().get(contact)).flatMap(known -> heldUntil(known, priority, now));
+    }
+
+    /** Critical gets through whatever the quiet hours say. */
+    static Optional<Instant> heldUntil(Contact contact, Priority priority, Instant now) {
+        return priority == Priority.CRITICAL ? Optional.empty() : contact.heldUntil(priority, now);
+    }
+
+    private Optional<String> onCall(String name, Set<String> seen) {
+        if (!name.startsWith(Rung.ROSTER)) {
+            return Optional.of(name);
+        }
+        Roster roster = setup.rosters().get(name.substring(Rung.ROSTER.length()));
+        return roster == null || !seen.add(name)
+                ? Optional.empty()
+                : roster.onCall(now).flatMap(next -> onCall(next, seen));
+    }
+}

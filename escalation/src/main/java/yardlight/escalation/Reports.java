@@ -1,0 +1,192 @@
+package yardlight.escalation;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.alarm.AlarmRules;
+import yardlight.escalation.alarm.AlarmTrigger;
+import yardlight.escalation.alarm.Flood;
+import yardlight.escalation.alarm.Outcome;
+import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.alarm.Report;
+import yardlight.escalation.alarm.Timing;
+import yardlight.escalation.setup.Box;
+import yardlight.escalation.setup.Point;
+
+/** What boxes say, and what the alarms make of it: in the order of the time at which it happened. */
+final class Reports {
+
+    private final Draft draft;
+    private final Calls calls;
+    private final Withholding withholding;
+    private final Set<AlarmKey> calling = new LinkedHashSet<>();
+    private final Set<AlarmKey> raised = new LinkedHashSet<>();
+
+    Reports(Draft draft, Calls calls) {
+        this.draft = draft;
+        this.calls = calls;
+        this.withholding = new Withholding(draft);
+    }
+
+    /** A box's post. Whatever it says, it is a sign of life too. */
+    Answer take(Stimulus.Reported posted) {
+        Box box = draft.setup().boxes().get(posted.box());
+        if (box == null) {
+            return new Answer.Refusal("box must be set up: " + posted.box());
+        }
+        new Silence(draft, calls).heard(box);
+        var results = new Answer.Result[posted.reports().size()];
+        Map<AlarmKey, Integer> last = new LinkedHashMap<>();
+        IntStream.range(0, results.length)
+                .boxed()
+                .sorted(Comparator.comparing(i -> posted.reports().get(i).at()))
+                .forEach(i -> {
+                    Report report = posted.reports().get(i);
+                    results[i] = report(report, Priority.MEDIUM);
+                    last.put(report.key(), i);
+                });
+        last.forEach((key, i) -> results[i] = settled(key, results[i]));
+        finish(box.site());
+        return new Answer.Results(List.of(results));
+    }
+
+    /** What the gateway itself found out about a box; {@link #finish} has to follow. */
+    Answer.Result report(Report report, Priority otherwise) {
+        AlarmKey key = report.key();
+        Point point = draft.setup().point(key.site(), key.point());
+        Alarm before = align(draft.alarm(key));
+        AlarmRules.Step step = AlarmRules.report(
+                before, report, point.timing(), point.priority().orElse(otherwise), draft.now());
+        draft.log(
+                Entry.What.EVENT,
+                about(step.alarm()),
+                AlarmWords.reported(report) + ": " + step.outcome().word());
+        take(before, step);
+        boolean known = step.alarm().occurrence() > 0;
+        return new Answer.Result(
+                step.outcome(), known ? Optional.of(step.alarm().id()) : Optional.empty());
+    }
+
+    /** A delay that began in a backlog may have run out by now, once nothing later undid it. */
+    private Answer.Result settled(AlarmKey key, Answer.Result told) {
+        Alarm before = draft.alarm(key);
+        Timing timing = timing(key);
+        AlarmRules.Step step = AlarmRules.due(before, timing, draft.now());
+        if (step.alarm().equals(before)) {
+            return told;
+        }
+        take(before, step);
+        boolean withheld = step.alarm().state().withheld();
+        boolean turned = step.alarm().active() != before.active();
+        Outcome outcome = step.alarm().active() ? Outcome.OCCURRED : Outcome.RETURNED;
+        return result(withheld || !turned ? told.outcome() : outcome, step.alarm());
+    }
+
+    private static Answer.Result result(Outcome outcome, Alarm alarm) {
+        return new Answer.Result(outcome, alarm.occurrence() > 0 ? Optional.of(alarm.id()) : Optional.empty());
+    }
+
+    /** An alarm's own time has come: a delay ran out, a shelf ended. */
+    Answer due(AlarmKey key) {
+        Alarm before = draft.alarm(key);
+        take(before, AlarmRules.due(before, timing(key), draft.now()));
+        resume(key, false);
+        return new Answer.Done();
+    }
+
+    /** An alarm is back with people: it calls if it has to, unless something withholds it. */
+    void resume(AlarmKey key, boolean calls) {
+        if (calls) {
+            calling.add(key);
+        }
+        align(draft.alarm(key));
+        finish(key.site());
+    }
+
+    /** Another setup: points go out of service and come back, sites vanish. */
+    Answer setup(Stimulus.SetupChanged changed) {
+        Set<String> sites = new LinkedHashSet<>(draft.setup().sites().keySet());
+        sites.addAll(changed.setup().sites().keySet());
+        draft.setup(changed.setup());
+        draft.log(Entry.What.SETUP, Map.of("person", changed.by()), "setup changed by " + changed.by());
+        for (String site : sites) {
+            draft.alarmsAt(site).forEach(this::align);
+            finish(site);
+        }
+        return new Answer.Done();
+    }
+
+    /** Calls for what calls by the end of all reports, and ends what has nothing left to wait for. */
+    void finish(String site) {
+        if (draft.setup().sites().containsKey(site)) {
+            calls.call(site, calling);
+            raised.forEach(calls::raise);
+        }
+        calls.endings().settle(site, Optional.empty());
+        calling.clear();
+        raised.clear();
+    }
+
+    private void take(Alarm before, AlarmRules.Step step) {
+        Alarm after = step.alarm();
+        draft.put(after);
+        if (step.calls()) {
+            calling.add(after.key());
+        }
+        if (step.raised()) {
+            raised.add(after.key());
+        }
+        if (after.state() != before.state()) {
+            draft.log(
+                    Entry.What.ALARM,
+                    about(after),
+                    after.key().local() + " is now " + AlarmWords.changed(before, after, timing(after.key())));
+        }
+        if (after.active() && !before.active() && step.calls()) {
+            count(after.key().site());
+        }
+        if (after.active() != before.active()) {
+            new ArrayList<>(draft.alarmsAt(after.key().site())).forEach(this::align);
+        }
+    }
+
+    private void count(String site) {
+        Flood before = draft.flood(site);
+        Flood after = before.plus(draft.now(), Flood.Numbers.USUAL);
+        draft.put(site, after);
+        if (before.on() != after.on()) {
+            draft.log(Entry.What.FLOOD, Map.of("site", site), after.on() ? "flood of alarms" : "the flood is over");
+        }
+    }
+
+    /** Withholds an alarm while its point is out of service or another alarm explains it, and gives it back after. */
+    private Alarm align(Alarm alarm) {
+        Point point = draft.setup().point(alarm.key().site(), alarm.key().point());
+        Optional<AlarmTrigger> trigger = withholding.trigger(alarm, point);
+        if (trigger.isEmpty()) {
+            return alarm;
+        }
+        return AlarmRules.move(alarm, trigger.get(), point.timing())
+                .map(step -> {
+                    take(alarm, step);
+                    return draft.alarm(alarm.key());
+                })
+                .orElse(alarm);
+    }
+
+    private Timing timing(AlarmKey key) {
+        return draft.setup().point(key.site(), key.point()).timing();
+    }
+
+    private static Map<String, String> about(Alarm alarm) {
+        return Map.of("site", alarm.key().site(), "alarm", alarm.id());
+    }
+}

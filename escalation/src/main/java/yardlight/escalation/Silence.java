@@ -1,0 +1,111 @@
+package yardlight.escalation;
+
+import java.time.Duration;
+import java.util.Map;
+import java.util.Optional;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.alarm.Measured;
+import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.alarm.Report;
+import yardlight.escalation.heartbeat.BoxWatch;
+import yardlight.escalation.heartbeat.Heartbeat;
+import yardlight.escalation.heartbeat.Verdict;
+import yardlight.escalation.setup.Box;
+
+/** What boxes do not say, and what they say of their power: silence past the deadline, and feeds that are off. */
+final class Silence {
+
+    private static final String POINT = "box";
+
+    private final Draft draft;
+    private final Reports reports;
+
+    Silence(Draft draft, Calls calls) {
+        this.draft = draft;
+        this.reports = new Reports(draft, calls);
+    }
+
+    Answer beat(Stimulus.Beat beat) {
+        Box box = draft.setup().boxes().get(beat.box());
+        if (box == null) {
+            return new Answer.Refusal("box must be set up: " + beat.box());
+        }
+        hear(box, Optional.of(beat.heartbeat()));
+        beat.heartbeat().feeds().forEach((feed, on) -> feed(box, feed, on));
+        reports.finish(box.site());
+        return new Answer.Done();
+    }
+
+    /** Any post is a sign of life. */
+    void heard(Box box) {
+        hear(box, Optional.empty());
+        reports.finish(box.site());
+    }
+
+    /** A box's deadline has passed, unless it was heard since. */
+    Answer due(String id) {
+        Box box = draft.setup().boxes().get(id);
+        Optional<BoxWatch> late = draft.box(id)
+                .filter(watch -> watch.deadline()
+                        .filter(deadline -> !deadline.isAfter(draft.now()))
+                        .isPresent());
+        if (box == null || late.isEmpty()) {
+            return new Answer.Done();
+        }
+        draft.put(late.get().gone());
+        Verdict verdict = Verdict.SILENT;
+        log(box, "box " + id + " has been silent since " + late.get().heardAt());
+        say(box, POINT, verdict.condition(), true);
+        reports.finish(box.site());
+        return new Answer.Done();
+    }
+
+    private void hear(Box box, Optional<Heartbeat> said) {
+        Optional<BoxWatch> before = draft.box(box.id());
+        Optional<Duration> patience = box.every().map(every -> every.plus(box.grace()));
+        BoxWatch watch = before.orElse(new BoxWatch(box.id(), draft.now(), Optional.empty(), false, Heartbeat.BARE));
+        draft.put(watch.heard(draft.now(), patience, said.orElse(watch.last())));
+        if (before.filter(BoxWatch::silent).isPresent()) {
+            log(
+                    box,
+                    "box " + box.id() + " is back, silent since " + before.get().heardAt());
+            back(box);
+        }
+    }
+
+    private void back(Box box) {
+        boolean others = draft.setup().boxesAt(box.site()).stream()
+                .filter(other -> !other.id().equals(box.id()))
+                .anyMatch(
+                        other -> draft.box(other.id()).filter(BoxWatch::silent).isPresent());
+        if (others) {
+            return;
+        }
+        for (Verdict verdict : Verdict.values()) {
+            say(box, POINT, verdict.condition(), false);
+        }
+    }
+
+    private void feed(Box box, String feed, boolean on) {
+        say(box, "power-" + feed, Verdict.POWER_OFF.condition(), !on);
+    }
+
+    /** Says what changes, and nothing else: a heartbeat that only confirms what is known leaves no trace in the log. */
+    private void say(Box box, String point, String condition, boolean active) {
+        var key = new AlarmKey(box.site(), point, condition);
+        var alarm = draft.alarm(key);
+        boolean known = alarm.active()
+                ? alarm.clearingSince().isEmpty()
+                : alarm.pendingSince().isPresent();
+        if (known != active) {
+            reports.report(
+                    new Report(
+                            key, Optional.of(box.id()), active, Optional.empty(), Measured.NOTHING, draft.now(), false),
+                    Priority.HIGH);
+        }
+    }
+
+    private void log(Box box, String words) {
+        draft.log(Entry.What.BOX, Map.of("site", box.site(), "box", box.id()), words);
+    }
+}

@@ -1,0 +1,60 @@
+package yardlight.escalation;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.notice.Notice;
+import yardlight.escalation.setup.Contact;
+import yardlight.escalation.setup.Language;
+import yardlight.escalation.setup.Site;
+import yardlight.escalation.wording.Answering;
+import yardlight.escalation.wording.Links;
+import yardlight.escalation.wording.Subject;
+import yardlight.escalation.wording.Wording;
+
+/** Gathers what a notice has to say at the moment at which it goes out, and has it worded. */
+final class Texts {
+
+    private static final Comparator<Alarm> WORST_FIRST = Comparator.comparing(Alarm::active)
+            .thenComparing(Alarm::priority)
+            .reversed()
+            .thenComparing(Alarm::key);
+
+    private final Draft draft;
+    private final Links links;
+
+    Texts(Draft draft, Links links) {
+        this.draft = draft;
+        this.links = links;
+    }
+
+    String write(Notice notice) {
+        List<Callout> callouts = notice.callouts().stream()
+                .flatMap(id -> draft.callout(id).stream())
+                .toList();
+        List<Callout> open = callouts.stream()
+                .filter(callout -> callout.live() || callout.kind() == Callout.Kind.EXHAUSTED)
+                .toList();
+        List<Callout> about = open.isEmpty() ? callouts : open;
+        List<Subject> subjects = about.stream()
+                .flatMap(callout -> callout.facts().alarms().stream())
+                .distinct()
+                .map(draft::alarm)
+                .sorted(WORST_FIRST)
+                .map(this::subject)
+                .toList();
+        Optional<Integer> code =
+                about.size() == 1 ? Optional.of(about.get(0).facts().code()) : Optional.empty();
+        Contact contact = draft.setup().contacts().get(notice.contact());
+        Language language = contact == null ? Language.EN : contact.language();
+        return Wording.text(subjects, new Answering(code, links.answer(notice.id())), language);
+    }
+
+    private Subject subject(Alarm alarm) {
+        Site site = draft.setup().sites().get(alarm.key().site());
+        return new Subject(
+                site, draft.setup().point(alarm.key().site(), alarm.key().point()), alarm);
+    }
+}

@@ -1,0 +1,25 @@
+package yardlight.escalation.ladder;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Who a rung calls at one instant, and who of them may not be disturbed then. */
+public interface Reach {
+
+    /** The contacts behind one entry of a rung, in order; none for a roster on which nobody is on call. */
+    List<String> people(String call);
+
+    /** The end of the quiet hours that keep the contact from being called now. */
+    Optional<Instant> heldUntil(String contact);
+
+    /** All contacts of the rung, each once. */
+    default List<String> people(Rung rung) {
+        Set<String> all = new LinkedHashSet<>();
+        rung.call().forEach(call -> all.addAll(people(call)));
+        return new ArrayList<>(all);
+    }
+}

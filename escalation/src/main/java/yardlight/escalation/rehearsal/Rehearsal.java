@@ -1,0 +1,131 @@
+package yardlight.escalation.rehearsal;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import yardlight.escalation.Escalator;
+import yardlight.escalation.Stimulus;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.alarm.Measured;
+import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.alarm.Report;
+import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.notice.Notice;
+import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.setup.Setup;
+import yardlight.escalation.wording.Links;
+
+/** The ladder run on paper: who would be told what and when if this alarm came at that hour. Nothing is sent. */
+public final class Rehearsal {
+
+    /**
+     * What to rehearse.
+     *
+     * @param priority as if the box had said so; empty for the point's own
+     * @param at when the alarm occurs
+     * @param answers by contact, how long after the alarm they answer; who was not told by then answers when they are
+     */
+    public record Question(AlarmKey key, Optional<Priority> priority, Instant at, Map<String, Duration> answers) {
+        public Question {
+            answers = Map.copyOf(answers);
+        }
+    }
+
+    /** What would happen to one person at one time. */
+    public record Line(Instant at, String what, Optional<String> contact, Optional<String> channel, String words) {}
+
+    private static final Duration LONGEST = Duration.ofDays(14);
+    private static final String BOX = "-rehearsal";
+
+    private final Setup setup;
+    private final Question question;
+    private final Simulation simulation;
+    private final List<Line> lines = new ArrayList<>();
+    private final Map<String, Boolean> answering = new HashMap<>();
+
+    private Rehearsal(Setup setup, Question question) {
+        this.setup = setup.withBox(BOX, question.key().site());
+        this.question = question;
+        var code = new AtomicInteger(10);
+        simulation = new Simulation(this.setup, new Escalator(Links.NONE, code::getAndIncrement));
+    }
+
+    /**
+     * Rehearses.
+     *
+     * @return the lines in order of time, ending with how the callout ended
+     * @throws IllegalArgumentException if the site is not in the setup
+     */
+    public static List<Line> of(Setup setup, Question question) {
+        if (!setup.sites().containsKey(question.key().site())) {
+            throw new IllegalArgumentException(
+                    "site must be set up: " + question.key().site());
+        }
+        return new Rehearsal(setup, question).play();
+    }
+
+    private List<Line> play() {
+        simulation.watch(this::note);
+        var report = new Report(
+                question.key(), Optional.of(BOX), true, question.priority(), Measured.NOTHING, question.at(), true);
+        simulation.at(question.at(), new Stimulus.Reported(BOX, List.of(report)));
+        simulation.run(question.at().plus(LONGEST));
+        return List.copyOf(lines);
+    }
+
+    private void note(Happening happening) {
+        happening.decision().changes().notices().forEach(notice -> note(happening.at(), notice));
+        happening.decision().changes().callouts().stream()
+                .filter(callout -> !callout.live())
+                .forEach(callout -> lines.add(new Line(
+                        happening.at(), callout.kind().word(), answerer(callout), Optional.empty(), ending(callout))));
+    }
+
+    private void note(Instant at, Notice notice) {
+        Optional<String> contact = Optional.of(notice.contact());
+        if (notice.state() == NoticeState.QUEUED) {
+            String channel = setup.contacts()
+                    .get(notice.contact())
+                    .lines()
+                    .get(notice.line())
+                    .channel();
+            lines.add(new Line(at, "told", contact, Optional.of(channel), notice.text()));
+            simulation.at(
+                    at, new Stimulus.NoticeFate(notice.id(), Stimulus.Fate.HANDED_OVER, "rehearsed, nothing was sent"));
+            answer(at, notice);
+        } else if (notice.state() == NoticeState.HELD) {
+            lines.add(new Line(
+                    at,
+                    "held",
+                    contact,
+                    Optional.empty(),
+                    "held until " + notice.heldUntil().orElseThrow()));
+        }
+    }
+
+    private void answer(Instant at, Notice notice) {
+        Duration after = question.answers().get(notice.contact());
+        if (after != null && answering.put(notice.contact(), true) == null) {
+            Instant when = question.at().plus(after);
+            simulation.at(when.isBefore(at) ? at : when, new Stimulus.AnswerNotice(notice.id(), "rehearsal"));
+        }
+    }
+
+    private static Optional<String> answerer(Callout callout) {
+        return callout instanceof Callout.Answered answered ? Optional.of(answered.by()) : Optional.empty();
+    }
+
+    private static String ending(Callout callout) {
+        return switch (callout.kind()) {
+            case ANSWERED -> "answered by " + ((Callout.Answered) callout).by();
+            case ENDED -> ((Callout.Ended) callout).reason();
+            case EXHAUSTED -> "nobody answered";
+            case CALLING, HELD -> throw new IllegalArgumentException("callout must be over: " + callout.kind());
+        };
+    }
+}

@@ -1,0 +1,47 @@
+package yardlight.escalation.setup;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import yardlight.escalation.ladder.Ladder;
+import yardlight.escalation.roster.Roster;
+
+/** The six lists of a setup document, in the order in which they were written, before anybody has checked them. */
+public record Draft(
+        List<Site> sites,
+        List<Box> boxes,
+        List<Point> points,
+        List<Contact> contacts,
+        List<Roster> rosters,
+        List<Ladder> ladders) {
+
+    public Draft {
+        sites = List.copyOf(sites);
+        boxes = List.copyOf(boxes);
+        points = List.copyOf(points);
+        contacts = List.copyOf(contacts);
+        rosters = List.copyOf(rosters);
+        ladders = List.copyOf(ladders);
+    }
+
+    /** The setup itself. Only for a draft in which {@link SetupCheck} finds no mistake. */
+    public Setup setup() {
+        return new Setup(sites, boxes, points, contacts, rosters, ladders);
+    }
+
+    Set<String> siteIds() {
+        return sites.stream().map(Site::id).collect(Collectors.toSet());
+    }
+
+    Set<String> contactIds() {
+        return contacts.stream().map(Contact::id).collect(Collectors.toSet());
+    }
+
+    Set<String> rosterIds() {
+        return rosters.stream().map(Roster::id).collect(Collectors.toSet());
+    }
+
+    Set<String> ladderIds() {
+        return ladders.stream().map(Ladder::id).collect(Collectors.toSet());
+    }
+}

@@ -1,0 +1,48 @@
+package yardlight.escalation.setup;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import yardlight.escalation.ladder.Rung;
+
+/** The mistakes found so far, and the rules that hold in more than one list. */
+final class Findings {
+
+    private final List<Mistake> mistakes = new ArrayList<>();
+
+    void add(String pointer, String detail) {
+        mistakes.add(new Mistake(pointer, detail));
+    }
+
+    List<Mistake> all() {
+        return List.copyOf(mistakes);
+    }
+
+    void mustExist(String what, String name, Set<String> known, String pointer) {
+        if (!known.contains(name)) {
+            add(pointer, what + " must exist: " + name);
+        }
+    }
+
+    <T> void mustBeUnique(String list, List<T> things, Function<T, String> id) {
+        var seen = new HashSet<String>();
+        for (int i = 0; i < things.size(); i++) {
+            String one = id.apply(things.get(i));
+            if (!seen.add(one)) {
+                add("#/" + list + "/" + i + "/id", "id must be unique in " + list + ": " + one);
+            }
+        }
+    }
+
+    /** A contact's id, or a roster's with the mark before it. */
+    void mustBeSomebody(String name, Draft draft, String pointer) {
+        if (name.startsWith(Rung.ROSTER)) {
+            String roster = name.substring(Rung.ROSTER.length());
+            mustExist("roster", roster, draft.rosterIds(), pointer);
+        } else {
+            mustExist("contact", name, draft.contactIds(), pointer);
+        }
+    }
+}

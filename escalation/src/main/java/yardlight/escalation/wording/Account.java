@@ -1,0 +1,117 @@
+package yardlight.escalation.wording;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalTime;
+import java.util.Locale;
+import java.util.Optional;
+import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.alarm.Measured;
+
+/** What there is to say about one alarm, phrase by phrase, in the GSM alphabet. A phrase is empty when nothing is known. */
+final class Account {
+
+    private static final int UNIT = 16;
+    /** Fewer reports than this are a box that makes sure, not a fact worth a place in a text. */
+    private static final int OFTEN = 3;
+
+    private final Subject subject;
+    private final Phrases phrases;
+
+    Account(Subject subject, Phrases phrases) {
+        this.subject = subject;
+        this.phrases = phrases;
+    }
+
+    Names names() {
+        return Names.of(subject, phrases);
+    }
+
+    String condition() {
+        return Transliteration.gsm(phrases.condition(alarm().key().condition()));
+    }
+
+    /** When it began, on the clock of the site. */
+    String time() {
+        return clock(alarm().occurredAt().or(() -> alarm().receivedAt()));
+    }
+
+    /** That the condition is over and somebody still has to answer; empty while it holds. */
+    String returned() {
+        return switch (alarm().state()) {
+            case RETURNED_UNACKNOWLEDGED, LATCHED_UNACKNOWLEDGED, LATCHED_ACKNOWLEDGED ->
+                Transliteration.gsm(phrases.returned(clock(alarm().returnedAt())));
+            case NORMAL, UNACKNOWLEDGED, ACKNOWLEDGED, SHELVED, SUPPRESSED_BY_DESIGN, OUT_OF_SERVICE -> "";
+        };
+    }
+
+    String wantsReset() {
+        return switch (alarm().state()) {
+            case LATCHED_UNACKNOWLEDGED, LATCHED_ACKNOWLEDGED -> Transliteration.gsm(phrases.wantsReset());
+            case NORMAL,
+                    UNACKNOWLEDGED,
+                    ACKNOWLEDGED,
+                    RETURNED_UNACKNOWLEDGED,
+                    SHELVED,
+                    SUPPRESSED_BY_DESIGN,
+                    OUT_OF_SERVICE -> "";
+        };
+    }
+
+    /** How often it was reported since it began, the first report counted. */
+    String times() {
+        return alarm().repeats() < OFTEN ? "" : Transliteration.gsm(phrases.times(alarm().repeats() + 1));
+    }
+
+    String value() {
+        return measured().value().map(this::withUnit).orElse("");
+    }
+
+    String limit() {
+        return measured()
+                .limit()
+                .map(limit -> measured().value().isPresent() ? Figure.of(limit) : withUnit(limit))
+                .map(limit -> "(" + Transliteration.gsm(phrases.limit(limit)) + ")")
+                .orElse("");
+    }
+
+    private String withUnit(BigDecimal number) {
+        String unit = unit();
+        return Figure.of(number) + (unit.startsWith("%") ? unit : led(" ", unit));
+    }
+
+    private String unit() {
+        return measured()
+                .unit()
+                .or(() -> subject.point().unit())
+                .filter(Transliteration::keeps)
+                .map(unit -> Shortening.to(UNIT, Transliteration.gsm(unit)))
+                .orElse("");
+    }
+
+    /** "2:13 AM". Spelled out here, because the JDK's own forms differ from release to release. */
+    private String clock(Optional<Instant> instant) {
+        return instant.map(at -> LocalTime.ofInstant(at, subject.site().zone()))
+                .map(time -> String.format(
+                        Locale.ROOT,
+                        "%s:%s%s %s",
+                        (time.getHour() + 11) % 12 + 1,
+                        time.getMinute() / 10,
+                        time.getMinute() % 10,
+                        time.getHour() < 12 ? "AM" : "PM"))
+                .orElse("");
+    }
+
+    /** The words with what leads up to them; nothing at all when there are no words. */
+    static String led(String lead, String words) {
+        return words.isEmpty() ? "" : lead + words;
+    }
+
+    private Alarm alarm() {
+        return subject.alarm();
+    }
+
+    private Measured measured() {
+        return alarm().measured();
+    }
+}

@@ -1,0 +1,147 @@
+package yardlight.escalation;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.alarm.Measured;
+import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.alarm.Report;
+import yardlight.escalation.heartbeat.Heartbeat;
+import yardlight.escalation.notice.Notice;
+import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.rehearsal.Happening;
+import yardlight.escalation.rehearsal.Simulation;
+import yardlight.escalation.setup.Setup;
+import yardlight.escalation.setup.Site;
+import yardlight.escalation.wording.Links;
+
+/** A night drawn by lot from a seed: boxes that chatter, fall silent and come back, people who answer or do not. */
+final class RandomNight {
+
+    private static final List<String> CONDITIONS = List.of("high", "off");
+    /** Nights on which the clock changes in Chicago and Denver are drawn as often as others. */
+    private static final List<Instant> EVENINGS = List.of(
+            Instant.parse("2026-03-08T02:00:00Z"),
+            Instant.parse("2026-11-01T02:00:00Z"),
+            Instant.parse("2026-11-25T02:00:00Z"),
+            Instant.parse("2027-01-01T02:00:00Z"));
+
+    private final Random random;
+    private final Setup setup;
+    private final Simulation simulation;
+    private final Instant evening;
+    private final List<Happening> happenings = new ArrayList<>();
+
+    RandomNight(long seed) {
+        random = new Random(seed);
+        setup = new RandomSetup(random).draw();
+        evening = EVENINGS.get(random.nextInt(EVENINGS.size())).plusSeconds(random.nextInt(3600));
+        var code = new AtomicInteger(10);
+        simulation = new Simulation(setup, new Escalator(Links.NONE, code::getAndIncrement));
+        simulation.watch(happenings::add);
+        simulation.watch(this::carrierAndPeople);
+    }
+
+    /** Plays ten hours of trouble and then lets everything run out for as long as it takes. */
+    RandomNight play() {
+        int things = 5 + random.nextInt(60);
+        for (int i = 0; i < things; i++) {
+            Instant at = evening.plusSeconds(random.nextInt(10 * 3600));
+            trouble(at);
+        }
+        simulation.run(evening.plus(Duration.ofHours(10)));
+        return this;
+    }
+
+    Setup setup() {
+        return setup;
+    }
+
+    Simulation simulation() {
+        return simulation;
+    }
+
+    List<Happening> happenings() {
+        return happenings;
+    }
+
+    private void trouble(Instant at) {
+        Site site = List.copyOf(setup.sites().values())
+                .get(random.nextInt(setup.sites().size()));
+        String box = site.id() + "-box";
+        AlarmKey key = key(site.id());
+        switch (random.nextInt(10)) {
+            case 0 -> simulation.at(at, new Stimulus.Beat(box, beat()));
+            case 1 -> chatter(at, box, key);
+            case 2 -> simulation.at(at, new Stimulus.Acknowledge(key, "owner", "page", Optional.empty()));
+            case 3 ->
+                simulation.at(
+                        at, new Stimulus.Shelve(key, Duration.ofMinutes(1 + random.nextInt(200)), "work", "owner"));
+            case 4 -> simulation.at(at, new Stimulus.Unshelve(key, "owner"));
+            case 5 -> simulation.at(at, new Stimulus.Reset(key, "owner"));
+            case 6 -> flood(at, site.id(), box);
+            default -> simulation.at(at, new Stimulus.Reported(box, List.of(report(key, at, random.nextInt(3) > 0))));
+        }
+    }
+
+    private void chatter(Instant at, String box, AlarmKey key) {
+        for (int i = 0; i < 12; i++) {
+            Instant when = at.plusSeconds(i * 7L);
+            simulation.at(when, new Stimulus.Reported(box, List.of(report(key, when, i % 2 == 0))));
+        }
+    }
+
+    private void flood(Instant at, String site, String box) {
+        List<Report> reports = new ArrayList<>();
+        for (int i = 0; i < 14; i++) {
+            reports.add(report(new AlarmKey(site, "point-" + i, "high"), at, random.nextInt(5) > 0));
+        }
+        simulation.at(at, new Stimulus.Reported(box, reports));
+    }
+
+    private Report report(AlarmKey key, Instant received, boolean active) {
+        boolean declared = random.nextInt(4) == 0;
+        Instant at = declared ? received.minusSeconds(random.nextInt(1800)) : received;
+        Optional<Priority> priority =
+                random.nextBoolean() ? Optional.of(Priority.values()[random.nextInt(4)]) : Optional.empty();
+        return new Report(key, Optional.of(key.site() + "-box"), active, priority, Measured.NOTHING, at, declared);
+    }
+
+    private AlarmKey key(String site) {
+        return new AlarmKey(
+                site,
+                RandomSetup.POINTS.get(random.nextInt(RandomSetup.POINTS.size())),
+                CONDITIONS.get(random.nextInt(2)));
+    }
+
+    private Heartbeat beat() {
+        return new Heartbeat(
+                Optional.empty(),
+                Map.of("pump", random.nextInt(3) > 0),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    private void carrierAndPeople(Happening happening) {
+        for (Notice notice : happening.decision().changes().notices()) {
+            if (notice.state() != NoticeState.QUEUED) {
+                continue;
+            }
+            Stimulus.Fate fate = random.nextInt(10) == 0 ? Stimulus.Fate.REFUSED : Stimulus.Fate.HANDED_OVER;
+            simulation.at(
+                    happening.at().plusSeconds(random.nextInt(4)),
+                    new Stimulus.NoticeFate(notice.id(), fate, "the carrier's words"));
+            if (random.nextInt(5) == 0) {
+                Instant when = happening.at().plusSeconds(5L + random.nextInt(1200));
+                simulation.at(when, new Stimulus.AnswerNotice(notice.id(), "link"));
+            }
+        }
+    }
+}

@@ -1,0 +1,85 @@
+package yardlight.gateway.alarms;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.io.IOException;
+import java.security.Principal;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.function.Function;
+import org.springframework.http.MediaType;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RestController;
+import yardlight.escalation.Stimulus;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.gateway.document.Body;
+import yardlight.gateway.document.Document;
+import yardlight.gateway.document.Faults;
+import yardlight.gateway.document.Fields;
+import yardlight.gateway.setup.SetupInForce;
+
+/** What people do to an alarm. Each action answers with the alarm as it is afterwards. */
+@RestController
+@RequestMapping(path = "/api/v1/alarms/{id}", produces = MediaType.APPLICATION_JSON_VALUE)
+class ActionsController {
+
+    private static final int LONGEST_NOTE = 200;
+
+    private final Actions actions;
+    private final SetupInForce inForce;
+
+    ActionsController(Actions actions, SetupInForce inForce) {
+        this.actions = actions;
+        this.inForce = inForce;
+    }
+
+    @PostMapping("/acknowledge")
+    AlarmView acknowledge(@PathVariable String id, HttpServletRequest request, Principal login) throws IOException {
+        return act(id, request, fields -> {
+            String by = contact(fields).orElse(login.getName());
+            Optional<String> note = fields.text("note", LONGEST_NOTE);
+            return key -> new Stimulus.Acknowledge(key, by, "api", note);
+        });
+    }
+
+    private Optional<String> contact(Fields fields) {
+        return fields.as(
+                "contact",
+                "must be a contact of the setup",
+                id -> Optional.of(id).filter(inForce.setup().contacts()::containsKey));
+    }
+
+    @PostMapping("/shelve")
+    AlarmView shelve(@PathVariable String id, HttpServletRequest request, Principal login) throws IOException {
+        return act(id, request, fields -> {
+            fields.needs("for", "reason");
+            Optional<Duration> length = fields.duration("for");
+            Optional<String> reason = fields.text("reason", LONGEST_NOTE);
+            return key -> new Stimulus.Shelve(key, length.orElseThrow(), reason.orElseThrow(), login.getName());
+        });
+    }
+
+    @PostMapping("/unshelve")
+    AlarmView unshelve(@PathVariable String id, HttpServletRequest request, Principal login) throws IOException {
+        return act(id, request, fields -> key -> new Stimulus.Unshelve(key, login.getName()));
+    }
+
+    @PostMapping("/reset")
+    AlarmView reset(@PathVariable String id, HttpServletRequest request, Principal login) throws IOException {
+        return act(id, request, fields -> key -> new Stimulus.Reset(key, login.getName()));
+    }
+
+    /** Reads the body by the given reader; nothing is done unless all of it is right. */
+    private AlarmView act(String id, HttpServletRequest request, Function<Fields, Function<AlarmKey, Stimulus>> reader)
+            throws IOException {
+        Document document = Body.json(request);
+        var faults = new Faults();
+        faults.addAll(document.faults());
+        Fields fields = document.fields(faults);
+        Function<AlarmKey, Stimulus> action = reader.apply(fields);
+        fields.nothingElse();
+        faults.orNothing();
+        return AlarmView.of(actions.act(id, action));
+    }
+}

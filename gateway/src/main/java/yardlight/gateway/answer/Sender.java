@@ -1,0 +1,44 @@
+package yardlight.gateway.answer;
+
+import java.util.List;
+import java.util.Locale;
+import yardlight.escalation.setup.Contact;
+import yardlight.escalation.setup.Line;
+import yardlight.escalation.setup.Setup;
+
+/** Who sent a text: the contacts with a line that it can have come from. */
+final class Sender {
+
+    /** Shorter numbers say too little: a short code could end like somebody's number. */
+    private static final int SHORTEST_NUMBER = 10;
+
+    private final String from;
+
+    Sender(String from) {
+        this.from = from.strip().toLowerCase(Locale.ROOT);
+    }
+
+    List<Contact> among(Setup setup) {
+        return setup.contacts().values().stream()
+                .filter(contact -> contact.lines().stream().anyMatch(this::uses))
+                .toList();
+    }
+
+    /** An address is compared as it is; a number by its digits, also one that stands before the at-sign of an address. */
+    private boolean uses(Line line) {
+        String address = line.address().toLowerCase(Locale.ROOT);
+        return address.equals(from) || sameNumber(number(address), number(from));
+    }
+
+    private static String number(String address) {
+        int at = address.indexOf('@');
+        String local = at < 0 ? address : address.substring(0, at);
+        return local.matches("[+0-9 ().-]+") ? local.replaceAll("\\D", "") : "";
+    }
+
+    /** Also when one is written with the country before it and the other is not. */
+    private static boolean sameNumber(String one, String other) {
+        String shorter = one.length() < other.length() ? one : other;
+        return shorter.length() >= SHORTEST_NUMBER && one.endsWith(shorter) && other.endsWith(shorter);
+    }
+}

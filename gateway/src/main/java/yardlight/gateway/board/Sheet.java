@@ -1,0 +1,57 @@
+package yardlight.gateway.board;
+
+import java.util.List;
+
+/**
+ * The first page, in words. Whatever the template shows stands here ready to be read.
+ *
+ * @param waiting alarms that nobody has answered
+ * @param taken alarms that somebody has, and what is over but not reset
+ * @param aside alarms that are kept from people
+ * @param unset points that had alarms and that nobody has set up
+ * @param silentChannels what the channels say that cannot send
+ * @param empty whether nothing at all is set up
+ */
+record Sheet(
+        String time,
+        List<Card> waiting,
+        List<Card> taken,
+        List<Card> aside,
+        List<Place> places,
+        List<String> unset,
+        List<String> silentChannels,
+        boolean empty) {
+
+    /**
+     * One alarm.
+     *
+     * @param standing how it stands, {@code Nobody has it}
+     * @param reading value against limit; may be empty
+     * @param next what happens next by itself; may be empty
+     */
+    record Card(
+            String id,
+            String name,
+            String priority,
+            String standing,
+            String reading,
+            String since,
+            String text,
+            String next,
+            List<Saying> sayings) {}
+
+    /** What one person was told: to whom, by which way and what became of it. */
+    record Saying(String contact, String words, String text) {}
+
+    /**
+     * One site.
+     *
+     * @param heard what its boxes last did
+     * @param alarms how many of its alarms are not normal
+     */
+    record Place(String name, List<String> heard, int alarms) {}
+
+    boolean calm() {
+        return waiting.isEmpty() && taken.isEmpty();
+    }
+}

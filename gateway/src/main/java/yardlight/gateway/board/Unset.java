@@ -1,0 +1,43 @@
+package yardlight.gateway.board;
+
+import com.github.benmanes.caffeine.cache.Caffeine;
+import com.github.benmanes.caffeine.cache.LoadingCache;
+import java.time.Duration;
+import java.time.InstantSource;
+import java.util.List;
+import org.springframework.stereotype.Component;
+import yardlight.db.point.Points;
+import yardlight.db.point.SeenPoint;
+import yardlight.escalation.setup.Setup;
+import yardlight.gateway.page.Names;
+
+/** The points that had alarms in the last month and that nobody has set up. Looked up once a minute at most. */
+@Component
+class Unset {
+
+    private static final Duration MONTH = Duration.ofDays(30);
+    private static final String BOX = "box";
+    private static final String POWER = "power-";
+
+    private final LoadingCache<Duration, List<SeenPoint>> seen;
+
+    Unset(Points points, InstantSource clock) {
+        seen = Caffeine.newBuilder()
+                .expireAfterWrite(Duration.ofMinutes(1))
+                .build(span -> points.since(clock.instant().minus(span)));
+    }
+
+    List<String> of(Setup setup) {
+        var names = new Names(setup);
+        return seen.get(MONTH).stream()
+                .filter(one ->
+                        !ours(one) && setup.known(one.site(), one.point()).isEmpty())
+                .map(one -> names.site(one.site()) + ": " + one.point())
+                .toList();
+    }
+
+    /** The gateway's own points, which nobody has to set up. */
+    private static boolean ours(SeenPoint one) {
+        return one.point().equals(BOX) || one.point().startsWith(POWER);
+    }
+}

@@ -1,0 +1,49 @@
+package yardlight.gateway.boxes;
+
+import io.github.bucket4j.TimeMeter;
+import jakarta.servlet.DispatcherType;
+import java.time.Duration;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.core.annotation.Order;
+import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.config.annotation.web.configurers.AbstractHttpConfigurer;
+import org.springframework.security.config.http.SessionCreationPolicy;
+import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.access.intercept.AuthorizationFilter;
+import yardlight.gateway.problem.Bearer;
+import yardlight.gateway.problem.Refusals;
+import yardlight.gateway.problem.SafeHeaders;
+
+/** The door for boxes: a key, no session, no login. */
+@Configuration(proxyBeanMethods = false)
+class BoxDoor {
+
+    @Bean
+    @Order(10)
+    SecurityFilterChain boxChain(HttpSecurity http, KeyRing keys, Refusals refusals) {
+        return http.securityMatcher("/api/v1/events", "/api/v1/heartbeats")
+                .authorizeHttpRequests(
+                        requests -> requests.dispatcherTypeMatchers(DispatcherType.ERROR, DispatcherType.ASYNC)
+                                .permitAll()
+                                .anyRequest()
+                                .hasRole(KeyFilter.ROLE))
+                .addFilterBefore(new KeyFilter(keys), AuthorizationFilter.class)
+                .headers(SafeHeaders::set)
+                .csrf(AbstractHttpConfigurer::disable)
+                .logout(AbstractHttpConfigurer::disable)
+                .requestCache(AbstractHttpConfigurer::disable)
+                .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+                .exceptionHandling(handling -> handling.accessDeniedHandler(refusals.forbidden())
+                        .authenticationEntryPoint(
+                                refusals.challenge(Bearer.CHALLENGE, "this needs the key of a box that is set up")))
+                .build();
+    }
+
+    @Bean
+    static Allowance allowance(
+            @Value("${yardlight.allowance.burst}") int burst, @Value("${yardlight.allowance.refill}") Duration refill) {
+        return new Allowance(burst, refill, TimeMeter.SYSTEM_MILLISECONDS);
+    }
+}

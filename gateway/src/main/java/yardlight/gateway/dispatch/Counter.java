@@ -1,0 +1,77 @@
+package yardlight.gateway.dispatch;
+
+import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+import yardlight.channels.Channel;
+import yardlight.channels.Health;
+import yardlight.db.outbox.Outgoing;
+
+/** Where the notices of one channel go out: a few workers, and no more in hand than keeps them busy. */
+final class Counter {
+
+    /** Taken, sent, and waiting to be recorded; recording takes several times as long as sending. */
+    private static final int IN_HAND_FOR_EACH = 16;
+
+    private final Channel channel;
+    private final int most;
+    private final Sending sending;
+    private final Runnable bell;
+    private final ExecutorService workers;
+    private final AtomicInteger inHand = new AtomicInteger();
+    private volatile boolean more;
+
+    Counter(Channel channel, int workers, Sending sending, Runnable bell) {
+        this.channel = channel;
+        this.most = workers * IN_HAND_FOR_EACH;
+        this.sending = sending;
+        this.bell = bell;
+        var number = new AtomicInteger();
+        this.workers = Executors.newFixedThreadPool(
+                workers, work -> new Thread(work, channel.name() + "-" + number.incrementAndGet()));
+    }
+
+    String channel() {
+        return channel.name();
+    }
+
+    /** Whether notices can go out here at all. */
+    boolean open() {
+        return channel.health().state() != Health.State.NOT_CONFIGURED;
+    }
+
+    /** Takes as many notices as there is room for. */
+    void take() {
+        int room = most - inHand.get();
+        if (room < most / 2) {
+            return;
+        }
+        List<Outgoing> claimed =
+                sending.outbox().claim(channel(), sending.clock().instant(), room);
+        more = claimed.size() == room;
+        claimed.forEach(this::take);
+    }
+
+    /** Takes a notice that was claimed already. */
+    void take(Outgoing outgoing) {
+        inHand.incrementAndGet();
+        workers.execute(() -> sending.send(outgoing, this::done));
+    }
+
+    private void done() {
+        if (inHand.decrementAndGet() <= most / 2 && more) {
+            bell.run();
+        }
+    }
+
+    /** Sends what is in hand and nothing more. */
+    void close() {
+        workers.shutdown();
+    }
+
+    void awaitEnd(long millis) throws InterruptedException {
+        workers.awaitTermination(millis, TimeUnit.MILLISECONDS);
+    }
+}

@@ -1,0 +1,46 @@
+package yardlight.gateway.dispatch;
+
+import io.micrometer.core.instrument.MeterRegistry;
+import java.time.InstantSource;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.boot.context.properties.EnableConfigurationProperties;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.context.annotation.Import;
+import yardlight.channels.Channel;
+import yardlight.db.figures.Figures;
+import yardlight.db.outbox.Outbox;
+import yardlight.gateway.lane.CurrentSetup;
+import yardlight.gateway.lane.Intake;
+
+/** Puts the dispatcher together. */
+@Configuration(proxyBeanMethods = false)
+@EnableConfigurationProperties(DispatchSettings.class)
+@Import(Sending.class)
+class DispatchConfiguration {
+
+    @Bean
+    DispatchMeters dispatchMeters(MeterRegistry registry, Figures figures, InstantSource clock) {
+        return new DispatchMeters(registry, figures, clock);
+    }
+
+    @Bean
+    Channels channelsByName(ObjectProvider<Channel> channels) {
+        return Channels.of(channels.orderedStream().toList());
+    }
+
+    @Bean
+    Lines lines(CurrentSetup setup) {
+        return new Lines(setup);
+    }
+
+    @Bean
+    Recorder recorder(Intake intake, Outbox outbox) {
+        return new Recorder(intake, outbox);
+    }
+
+    @Bean
+    Dispatcher dispatcher(Sending sending, DispatchSettings settings) {
+        return new Dispatcher(sending, settings);
+    }
+}

@@ -1,0 +1,24 @@
+package yardlight.gateway.dispatch;
+
+import java.time.Duration;
+import org.springframework.boot.context.properties.ConfigurationProperties;
+import org.springframework.boot.context.properties.bind.DefaultValue;
+
+/**
+ * @param poll the longest time between two looks into the outbox, on the clock on the wall
+ * @param workers how many notices go out by one channel at the same time
+ */
+@ConfigurationProperties("yardlight.dispatch")
+record DispatchSettings(
+        @DefaultValue("250ms") Duration poll,
+        @DefaultValue("4") int workers) {
+
+    DispatchSettings {
+        if (poll.isNegative() || poll.isZero()) {
+            throw new IllegalArgumentException("yardlight.dispatch.poll must be more than nothing: " + poll);
+        }
+        if (workers < 1) {
+            throw new IllegalArgumentException("yardlight.dispatch.workers must be at least 1: " + workers);
+        }
+    }
+}

@@ -1,0 +1,114 @@
+package yardlight.gateway.dispatch;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.context.SmartLifecycle;
+import yardlight.db.journal.Stored;
+import yardlight.gateway.lane.Aftermath;
+
+/**
+ * Keeps the counters of all channels supplied: right after the lane has queued something, when a counter has room again,
+ * and at the latest after the poll time. Stops by finishing what is in hand.
+ */
+final class Dispatcher implements SmartLifecycle, Aftermath {
+
+    /** Starts after the lane and stops before it. */
+    static final int PHASE = 200;
+
+    private static final Logger LOG = LoggerFactory.getLogger(Dispatcher.class);
+    private static final int LOOKS_FOR_EACH_STRANDED = 20;
+    private static final long FINISH_MILLIS = 15_000;
+
+    private final List<Counter> counters;
+    private final Sending sending;
+    private final Stranded stranded;
+    private final long pollMillis;
+    private final Semaphore bell = new Semaphore(0);
+    private volatile boolean running;
+    private Thread thread;
+
+    Dispatcher(Sending sending, DispatchSettings settings) {
+        this.sending = sending;
+        this.stranded = new Stranded(sending);
+        this.pollMillis = settings.poll().toMillis();
+        this.counters = sending.channels().byName().values().stream()
+                .map(channel -> new Counter(channel, settings.workers(), sending, bell::release))
+                .toList();
+    }
+
+    @Override
+    public void start() {
+        running = true;
+        thread = new Thread(this::run, "dispatch");
+        thread.start();
+    }
+
+    @Override
+    public void stop() {
+        running = false;
+        bell.release();
+        try {
+            thread.join();
+            counters.forEach(Counter::close);
+            for (Counter counter : counters) {
+                counter.awaitEnd(FINISH_MILLIS);
+            }
+            sending.recorder().stop();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    @Override
+    public boolean isRunning() {
+        return running;
+    }
+
+    @Override
+    public int getPhase() {
+        return PHASE;
+    }
+
+    @Override
+    public void stored(Stored stored) {
+        if (stored.queued() > 0) {
+            bell.release();
+        }
+    }
+
+    private void run() {
+        int looks = 0;
+        while (running) {
+            try {
+                look(looks++ % LOOKS_FOR_EACH_STRANDED == 0);
+            } catch (RuntimeException e) {
+                LOG.warn("cannot look into the outbox: {}", e.getMessage());
+            }
+            sleep();
+        }
+    }
+
+    private void look(boolean alsoForStranded) {
+        Map<String, Counter> open = new LinkedHashMap<>();
+        counters.stream().filter(Counter::open).forEach(counter -> open.put(counter.channel(), counter));
+        open.values().forEach(Counter::take);
+        if (alsoForStranded) {
+            stranded.look(open);
+        }
+    }
+
+    private void sleep() {
+        try {
+            if (bell.tryAcquire(pollMillis, TimeUnit.MILLISECONDS)) {
+                bell.drainPermits();
+            }
+        } catch (InterruptedException e) {
+            running = false;
+        }
+    }
+}

@@ -1,0 +1,53 @@
+package yardlight.gateway.dispatch;
+
+import java.time.InstantSource;
+import java.util.Optional;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import yardlight.channels.Attempt;
+import yardlight.channels.Message;
+import yardlight.db.outbox.Outbox;
+import yardlight.db.outbox.Outgoing;
+import yardlight.escalation.setup.Line;
+
+/** Sends one notice, unless it is over by now, and has the outcome recorded. */
+record Sending(
+        Channels channels, Lines lines, Outbox outbox, Recorder recorder, InstantSource clock, DispatchMeters meters) {
+
+    private static final Logger LOG = LoggerFactory.getLogger(Sending.class);
+
+    /** Runs {@code then} when the notice is off our hands, however that came about. */
+    void send(Outgoing outgoing, Runnable then) {
+        try {
+            if (outbox.wanted(outgoing)) {
+                attempt(outgoing, then);
+            } else {
+                outbox.done(outgoing);
+                then.run();
+            }
+        } catch (RuntimeException e) {
+            LOG.error("notice {} was not sent and is tried again", outgoing.id(), e);
+            outbox.giveBack(outgoing);
+            then.run();
+        }
+    }
+
+    private void attempt(Outgoing outgoing, Runnable then) {
+        Optional<Line> line = lines.of(outgoing.notice());
+        String channel = line.map(Line::channel).orElse(outgoing.channel());
+        Attempt attempt = line.map(to -> attempt(outgoing, to))
+                .orElseGet(() -> Attempt.refused("the contact has no such line any more"));
+        meters.sent(channel, attempt.outcome());
+        recorder.record(outgoing, Judgement.of(outgoing, channel, attempt, clock.instant()), then);
+    }
+
+    private Attempt attempt(Outgoing outgoing, Line line) {
+        return channels.named(line.channel())
+                .map(channel -> channel.send(new Message(
+                        MessageIds.of(outgoing.id()),
+                        line.address(),
+                        outgoing.notice().text(),
+                        outgoing.queuedAt())))
+                .orElseGet(() -> Attempt.deferred("channel " + line.channel() + " is not set up"));
+    }
+}

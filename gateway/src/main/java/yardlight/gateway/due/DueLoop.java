@@ -1,0 +1,110 @@
+package yardlight.gateway.due;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.Optional;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.context.SmartLifecycle;
+import yardlight.db.journal.Stored;
+import yardlight.gateway.clock.Pace;
+import yardlight.gateway.lane.Aftermath;
+
+/** Sweeps until the gateway stops: after the poll time, or as soon as the next thing is due if that is earlier. */
+final class DueLoop implements SmartLifecycle, Aftermath {
+
+    /** Starts after the lane and stops before it. */
+    static final int PHASE = 200;
+
+    private static final Logger LOG = LoggerFactory.getLogger(DueLoop.class);
+
+    private final Sweep sweep;
+    private final InstantSource clock;
+    private final Pace pace;
+    private final Duration poll;
+    private final Semaphore bell = new Semaphore(0);
+    private volatile Instant nextDue = Instant.MAX;
+    private volatile boolean running;
+    private Thread thread;
+
+    DueLoop(Sweep sweep, InstantSource clock, Pace pace, DueSettings settings) {
+        this.sweep = sweep;
+        this.clock = clock;
+        this.pace = pace;
+        this.poll = settings.poll();
+    }
+
+    @Override
+    public void start() {
+        running = true;
+        thread = new Thread(this::run, "due");
+        thread.start();
+    }
+
+    @Override
+    public void stop() {
+        running = false;
+        bell.release();
+        try {
+            thread.join();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    @Override
+    public boolean isRunning() {
+        return running;
+    }
+
+    @Override
+    public int getPhase() {
+        return PHASE;
+    }
+
+    /** Something was stored that is due before everything known so far: the sleep may have to be shorter. */
+    @Override
+    public void stored(Stored stored) {
+        if (stored.due().filter(nextDue::isAfter).isPresent()) {
+            bell.release();
+        }
+    }
+
+    private void run() {
+        while (running) {
+            try {
+                if (sweep.run() != Sweep.Result.FULL) {
+                    sleep();
+                }
+            } catch (InterruptedException e) {
+                running = false;
+            } catch (RuntimeException e) {
+                LOG.warn("cannot look for what is due: {}", e.getMessage());
+                pause(poll);
+            }
+        }
+    }
+
+    private void sleep() throws InterruptedException {
+        Optional<Instant> next = sweep.next();
+        nextDue = next.orElse(Instant.MAX);
+        Duration wait = next.map(
+                        at -> pace.real(Duration.between(clock.instant(), at)).plusMillis(1))
+                .filter(soon -> soon.compareTo(poll) < 0)
+                .orElse(poll);
+        if (bell.tryAcquire(wait.toNanos(), TimeUnit.NANOSECONDS)) {
+            bell.drainPermits();
+        }
+    }
+
+    private void pause(Duration wait) {
+        try {
+            bell.tryAcquire(wait.toMillis(), TimeUnit.MILLISECONDS);
+        } catch (InterruptedException e) {
+            running = false;
+        }
+    }
+}

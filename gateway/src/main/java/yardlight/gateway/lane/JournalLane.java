@@ -1,0 +1,105 @@
+package yardlight.gateway.lane;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import yardlight.escalation.Answer;
+import yardlight.escalation.Stimulus;
+import yardlight.escalation.heartbeat.Heartbeat;
+
+/** Queues what is handed in and waits until the lane's thread has stored it. A full queue refuses at once. */
+final class JournalLane implements Lane, Intake {
+
+    private static final int MOST_WAITING = 20_000;
+    private static final long PATIENCE_SECONDS = 15;
+
+    private final BlockingQueue<Handed<?>> queue = new LinkedBlockingQueue<>(MOST_WAITING);
+    private volatile boolean open;
+
+    BlockingQueue<Handed<?>> queue() {
+        return queue;
+    }
+
+    void open() {
+        open = true;
+    }
+
+    /** Takes nothing more in; what is in the queue is still stored. */
+    void shut() {
+        open = false;
+    }
+
+    @Override
+    public List<Answer.Result> events(String box, List<PostedEvent> events, boolean spent) {
+        return await(offer(new PostedWork(box, List.copyOf(events), spent)));
+    }
+
+    @Override
+    public void heartbeat(String box, Heartbeat heartbeat) {
+        await(offer(new BeatWork(new Stimulus.Beat(box, heartbeat))));
+    }
+
+    @Override
+    public Answer decide(Stimulus stimulus) {
+        return await(put(stimulus));
+    }
+
+    @Override
+    public Answer setup(String document, Stimulus.SetupChanged change) {
+        return await(offer(new SetupWork(document, change)));
+    }
+
+    @Override
+    public CompletableFuture<Answer> put(Stimulus stimulus) {
+        if (stimulus.kind() == Stimulus.Kind.SETUP_CHANGED) {
+            throw new IllegalArgumentException("another setup must come with its document");
+        }
+        return offer(new StimulusWork(stimulus));
+    }
+
+    @Override
+    public CompletableFuture<Answer> put(Tried tried) {
+        return offer(new TriedWork(tried));
+    }
+
+    private <T> CompletableFuture<T> offer(Work<T> work) {
+        var handed = new Handed<>(work);
+        if (!open) {
+            handed.giveUp(new LaneBusy("the gateway is stopping", null));
+        } else if (!queue.offer(handed)) {
+            handed.giveUp(new LaneBusy("too much is waiting to be stored", null));
+        }
+        return handed.waiting();
+    }
+
+    private static <T> T await(CompletableFuture<T> waiting) {
+        try {
+            return waiting.get(PATIENCE_SECONDS, TimeUnit.SECONDS);
+        } catch (ExecutionException e) {
+            throw e.getCause() instanceof RuntimeException cause ? cause : new IllegalStateException(e.getCause());
+        } catch (TimeoutException e) {
+            throw new LaneBusy("the database takes too long", e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new LaneBusy("interrupted while waiting for the database", e);
+        }
+    }
+
+    /** The next batch: waits for one thing, and takes what has gathered behind it without waiting further. */
+    List<Handed<?>> next(int most, int mostWeight, long waitMillis) throws InterruptedException {
+        var batch = new ArrayList<Handed<?>>();
+        Handed<?> next = queue.poll(waitMillis, TimeUnit.MILLISECONDS);
+        int weight = 0;
+        while (next != null) {
+            batch.add(next);
+            weight += next.weight();
+            next = batch.size() < most && weight < mostWeight ? queue.poll() : null;
+        }
+        return batch;
+    }
+}

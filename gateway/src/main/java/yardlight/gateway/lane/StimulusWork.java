@@ -1,0 +1,49 @@
+package yardlight.gateway.lane;
+
+import java.util.Collection;
+import java.util.Optional;
+import yardlight.db.columns.AlarmColumns;
+import yardlight.db.due.DueKey;
+import yardlight.db.due.DueKey.Kind;
+import yardlight.db.journal.Wants;
+import yardlight.escalation.Answer;
+import yardlight.escalation.Decision;
+import yardlight.escalation.Stimulus;
+
+/** A stimulus that needs nothing but a decision. */
+record StimulusWork(Stimulus stimulus) implements Work<Answer> {
+
+    @Override
+    public void wants(Wants wants, Collection<String> names) {
+        wants.add(stimulus);
+    }
+
+    @Override
+    public Answer take(Turn turn) {
+        Decision decision = turn.decide(stimulus);
+        turn.apply(decision);
+        fired().ifPresent(turn.writing()::fired);
+        return decision.answer();
+    }
+
+    /** The due row that was the reason for this, if one was. */
+    private Optional<DueKey> fired() {
+        return switch (stimulus.kind()) {
+            case ALARM_DUE -> due(Kind.ALARM, AlarmColumns.key(((Stimulus.AlarmDue) stimulus).key()));
+            case CALLOUT_DUE -> due(Kind.CALLOUT, ((Stimulus.CalloutDue) stimulus).callout());
+            case DESK_DUE -> due(Kind.DESK, ((Stimulus.DeskDue) stimulus).contact());
+            case BOX_DUE -> due(Kind.BOX, ((Stimulus.BoxDue) stimulus).box());
+            case REPORTED, BEAT, ACKNOWLEDGE, ANSWER_NOTICE, SHELVE, UNSHELVE, RESET, NOTICE_FATE, SETUP_CHANGED ->
+                Optional.empty();
+        };
+    }
+
+    private static Optional<DueKey> due(Kind kind, String subject) {
+        return Optional.of(new DueKey(kind, subject));
+    }
+
+    @Override
+    public String about() {
+        return stimulus.toString();
+    }
+}

@@ -1,0 +1,85 @@
+package yardlight.gateway.link;
+
+import java.nio.charset.StandardCharsets;
+import java.security.GeneralSecurityException;
+import java.security.MessageDigest;
+import java.security.SecureRandom;
+import java.time.Duration;
+import java.time.InstantSource;
+import java.util.Arrays;
+import java.util.Base64;
+import java.util.HexFormat;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import javax.crypto.Mac;
+import javax.crypto.spec.SecretKeySpec;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.stereotype.Component;
+import yardlight.db.secret.Secrets;
+import yardlight.escalation.wording.Links;
+
+/**
+ * The tokens of links: 128 bits of an HMAC of the notice's id, in 22 letters. They are made of what they stand for, so
+ * that a notice decided twice gets the same link, and they are stored only as a hash, so that whoever reads the database
+ * cannot answer anything.
+ */
+@Component
+public class Tokens implements Links {
+
+    /** How long a link can be followed. */
+    public static final Duration LIFE = Duration.ofDays(7);
+
+    private static final Pattern FORM = Pattern.compile("[A-Za-z0-9_-]{22}");
+    private static final String MAC = "HmacSHA256";
+    private static final int BYTES = 16;
+
+    private final SecretKeySpec key;
+    private final Optional<String> address;
+
+    Tokens(Secrets secrets, InstantSource clock, @Value("${yardlight.public-url:}") String publicUrl) {
+        this.key = new SecretKeySpec(secrets.get("links", Tokens::fresh, clock.instant()), MAC);
+        this.address = Optional.of(publicUrl.strip().replaceAll("/+$", "")).filter(url -> !url.isEmpty());
+    }
+
+    private static byte[] fresh() {
+        var secret = new byte[32];
+        new SecureRandom().nextBytes(secret);
+        return secret;
+    }
+
+    @Override
+    public Optional<String> answer(String notice) {
+        return address.map(url -> url + "/a/" + token(notice));
+    }
+
+    /** The token of a notice. */
+    public String token(String notice) {
+        try {
+            Mac mac = Mac.getInstance(MAC);
+            mac.init(key);
+            byte[] full = mac.doFinal(notice.getBytes(StandardCharsets.UTF_8));
+            return Base64.getUrlEncoder().withoutPadding().encodeToString(Arrays.copyOf(full, BYTES));
+        } catch (GeneralSecurityException e) {
+            throw new IllegalStateException("every JDK has " + MAC, e);
+        }
+    }
+
+    /** Under which hash a token is stored; empty when it cannot be one of ours. */
+    public static Optional<String> hash(String token) {
+        return FORM.matcher(token).matches() ? Optional.of(sha256(token)) : Optional.empty();
+    }
+
+    /** Under which hash the link of a notice is stored. */
+    public String hashFor(String notice) {
+        return sha256(token(notice));
+    }
+
+    private static String sha256(String token) {
+        try {
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(token.getBytes(StandardCharsets.US_ASCII));
+            return HexFormat.of().formatHex(digest);
+        } catch (GeneralSecurityException e) {
+            throw new IllegalStateException("every JDK has SHA-256", e);
+        }
+    }
+}

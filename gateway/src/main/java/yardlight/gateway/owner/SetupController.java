@@ -1,0 +1,95 @@
+package yardlight.gateway.owner;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.security.Principal;
+import java.util.Optional;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PutMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RestController;
+import yardlight.db.setup.SetupVersion;
+import yardlight.db.setup.SetupVersions;
+import yardlight.escalation.Stimulus;
+import yardlight.escalation.setup.Setup;
+import yardlight.gateway.document.Body;
+import yardlight.gateway.document.Document;
+import yardlight.gateway.document.Format;
+import yardlight.gateway.lane.Lane;
+import yardlight.gateway.problem.Problem;
+import yardlight.gateway.problem.Reader;
+import yardlight.gateway.setup.SetupReader;
+import yardlight.gateway.setup.SetupText;
+
+/** Everything that the owner sets up, as one document: stored whole or not at all. */
+@RestController
+@RequestMapping("/api/v1/setup")
+class SetupController {
+
+    private static final Logger LOG = LoggerFactory.getLogger(SetupController.class);
+    private static final String NONE = "there is no setup yet; PUT one to this address";
+
+    private final SetupVersions versions;
+    private final SetupReader reader;
+    private final Lane lane;
+
+    SetupController(SetupVersions versions, SetupReader reader, Lane lane) {
+        this.versions = versions;
+        this.reader = reader;
+        this.lane = lane;
+    }
+
+    /** What was stored, counted. */
+    record Stored(int sites, int boxes, int points, int contacts, int rosters, int ladders) {
+
+        static Stored of(Setup setup) {
+            return new Stored(
+                    setup.sites().size(),
+                    setup.boxes().size(),
+                    setup.points().size(),
+                    setup.contacts().size(),
+                    setup.rosters().size(),
+                    setup.ladders().size());
+        }
+    }
+
+    @PutMapping(produces = "application/json")
+    Stored put(HttpServletRequest request, Principal login) throws IOException {
+        String text = Body.text(request, Body.USUAL);
+        Setup setup = reader.read(document(Format.of(request, text), text));
+        lane.setup(text, new Stimulus.SetupChanged(setup, login.getName()));
+        var stored = Stored.of(setup);
+        LOG.info("{} stored a setup: {}", login.getName(), stored);
+        return stored;
+    }
+
+    private static Document document(Optional<Format> format, String text) {
+        if (format.equals(Optional.of(Format.JSON))) {
+            return Document.json(text);
+        }
+        if (format.equals(Optional.of(Format.YAML))) {
+            return Document.yaml(text);
+        }
+        throw Problem.wrongType(Format.YAML.type() + " or " + Format.JSON.type());
+    }
+
+    @GetMapping(produces = {"application/yaml", "application/json"})
+    ResponseEntity<byte[]> get(HttpServletRequest request) {
+        SetupVersion newest = versions.newest().orElseThrow(() -> Problem.notFound(NONE));
+        Format format = wanted(request, SetupText.format(newest.document()));
+        return ResponseEntity.ok()
+                .header(HttpHeaders.CONTENT_TYPE, format.type())
+                .eTag(Integer.toString(newest.version()))
+                .body(SetupText.as(format, newest.document()).getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static Format wanted(HttpServletRequest request, Format stored) {
+        Format other = stored == Format.JSON ? Format.YAML : Format.JSON;
+        return Reader.choose(request, stored.type(), other.type()).equals(stored.type()) ? stored : other;
+    }
+}

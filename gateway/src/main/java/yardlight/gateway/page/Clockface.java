@@ -1,0 +1,44 @@
+package yardlight.gateway.page;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
+/** How a time reads to a person at a place: {@code 2:13 AM} today, {@code Nov 24, 2:13 AM} on another day. */
+public record Clockface(ZoneId zone, Instant now, Locale locale) {
+
+    public String read(Instant instant) {
+        ZonedDateTime local = instant.atZone(zone);
+        boolean today = local.toLocalDate().equals(LocalDate.ofInstant(now, zone));
+        return local.format(DateTimeFormatter.ofPattern(today ? time() : date() + ", " + time(), locale))
+                .replace('\u202F', ' ');
+    }
+
+    private String time() {
+        return english() ? "h:mm a" : "H:mm";
+    }
+
+    private String date() {
+        return english() ? "MMM d" : "d MMM";
+    }
+
+    private boolean english() {
+        return locale.getLanguage().equals("en");
+    }
+
+    /** How long ago an instant is: {@code 40 s}, {@code 12 min}, {@code 3 h}, {@code 2 days}. */
+    public static String ago(Instant instant, Instant now) {
+        Duration age = Duration.between(instant, now);
+        if (age.compareTo(Duration.ofMinutes(2)) < 0) {
+            return Math.max(0, age.toSeconds()) + " s";
+        }
+        if (age.compareTo(Duration.ofHours(2)) < 0) {
+            return age.toMinutes() + " min";
+        }
+        return age.compareTo(Duration.ofDays(2)) < 0 ? age.toHours() + " h" : age.toDays() + " days";
+    }
+}

@@ -1,0 +1,31 @@
+package yardlight.gateway.page;
+
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.Optional;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.setup.Contact;
+import yardlight.escalation.setup.Setup;
+import yardlight.escalation.setup.Site;
+
+/** What things are called by the people who set them up; what nobody has set up goes by its id. */
+public record Names(Setup setup) {
+
+    public String site(String id) {
+        return Optional.ofNullable(setup.sites().get(id)).map(Site::name).orElse(id);
+    }
+
+    public String contact(String id) {
+        return Optional.ofNullable(setup.contacts().get(id)).map(Contact::name).orElse(id);
+    }
+
+    /** The zone of a site's clock; UTC where nobody has said. */
+    public ZoneId zone(String site) {
+        return Optional.ofNullable(setup.sites().get(site)).map(Site::zone).orElse(ZoneOffset.UTC);
+    }
+
+    /** {@code Mesa 9 WATER TANK high-high}. */
+    public String alarm(AlarmKey key) {
+        return site(key.site()) + " " + setup.point(key.site(), key.point()).name() + " " + key.condition();
+    }
+}

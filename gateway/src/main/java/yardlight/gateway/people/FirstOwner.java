@@ -1,0 +1,55 @@
+package yardlight.gateway.people;
+
+import java.security.SecureRandom;
+import java.time.InstantSource;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.boot.ApplicationArguments;
+import org.springframework.boot.ApplicationRunner;
+import org.springframework.security.crypto.password.PasswordEncoder;
+import org.springframework.stereotype.Component;
+import yardlight.db.person.People;
+import yardlight.db.person.Person;
+import yardlight.db.person.Role;
+
+/** Makes the owner's login at the first start. */
+@Component
+class FirstOwner implements ApplicationRunner {
+
+    static final String LOGIN = "owner";
+    private static final Logger LOG = LoggerFactory.getLogger(FirstOwner.class);
+
+    private final People people;
+    private final PasswordEncoder passwords;
+    private final InstantSource clock;
+    private final String wanted;
+
+    FirstOwner(
+            People people,
+            PasswordEncoder passwords,
+            InstantSource clock,
+            @Value("${yardlight.owner-password:}") String wanted) {
+        this.people = people;
+        this.passwords = passwords;
+        this.clock = clock;
+        this.wanted = wanted;
+    }
+
+    @Override
+    public void run(ApplicationArguments arguments) {
+        if (people.byLogin(LOGIN).isPresent()) {
+            return;
+        }
+        boolean made = wanted.isBlank();
+        String password = made ? RandomPassword.fresh(new SecureRandom()) : wanted;
+        boolean kept = people.keepIfNew(new Person(LOGIN, passwords.encode(password), Role.OWNER), clock.instant());
+        if (kept && made) {
+            // On purpose not a log line: logs are kept and shipped, this is to be seen once.
+            System.out.println(
+                    "Yardlight: sign in as " + LOGIN + " with the password " + password + " (shown only this once)");
+        } else if (kept) {
+            LOG.info("Made the login {} with the password from yardlight.owner-password", LOGIN);
+        }
+    }
+}

@@ -1,0 +1,97 @@
+package yardlight.gateway.people;
+
+import jakarta.servlet.DispatcherType;
+import jakarta.servlet.http.HttpServletRequest;
+import java.util.Set;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.core.annotation.Order;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpMethod;
+import org.springframework.security.access.hierarchicalroles.RoleHierarchy;
+import org.springframework.security.access.hierarchicalroles.RoleHierarchyImpl;
+import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer;
+import org.springframework.security.web.AuthenticationEntryPoint;
+import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
+import org.springframework.security.web.savedrequest.HttpSessionRequestCache;
+import yardlight.gateway.problem.Reader;
+import yardlight.gateway.problem.Refusals;
+import yardlight.gateway.problem.SafeHeaders;
+
+/** The door for people: everything that has no door of its own. Who may do what stands in {@link #rights}. */
+@Configuration(proxyBeanMethods = false)
+class PeopleDoor {
+
+    private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS", "TRACE");
+    private static final String OWNER = "OWNER";
+    private static final String HAND = "HAND";
+    private static final String READER = "READER";
+
+    @Bean
+    static RoleHierarchy roles() {
+        return RoleHierarchyImpl.withDefaultRolePrefix()
+                .role(OWNER)
+                .implies(HAND)
+                .role(HAND)
+                .implies(READER)
+                .build();
+    }
+
+    @Bean
+    @Order(100)
+    SecurityFilterChain peopleChain(HttpSecurity http, Refusals refusals) {
+        AuthenticationEntryPoint api = refusals.challenge("Basic realm=\"Yardlight\"", "this needs a login");
+        AuthenticationEntryPoint page = new LoginUrlAuthenticationEntryPoint("/login");
+        return http.authorizeHttpRequests(PeopleDoor::rights)
+                .headers(SafeHeaders::set)
+                .csrf(csrf -> csrf.requireCsrfProtectionMatcher(PeopleDoor::couldBeForged))
+                .requestCache(cache -> cache.requestCache(pagesOnly()))
+                .httpBasic(basic -> basic.authenticationEntryPoint(api))
+                .formLogin(form ->
+                        form.loginPage("/login").failureUrl("/login?wrong").permitAll())
+                .logout(logout -> logout.logoutSuccessUrl("/login?out").permitAll())
+                .exceptionHandling(handling -> handling.accessDeniedHandler(refusals.forbidden())
+                        .authenticationEntryPoint((request, response, thrown) ->
+                                (wantsPage(request) ? page : api).commence(request, response, thrown)))
+                .build();
+    }
+
+    private static void rights(
+            AuthorizeHttpRequestsConfigurer<HttpSecurity>.AuthorizationManagerRequestMatcherRegistry requests) {
+        requests.dispatcherTypeMatchers(DispatcherType.ERROR, DispatcherType.ASYNC)
+                .permitAll();
+        requests.requestMatchers("/login", "/yardlight.css", "/yardlight.svg", "/error")
+                .permitAll();
+        requests.requestMatchers("/actuator/health/**", "/v3/api-docs/**", "/v3/api-docs.yaml")
+                .permitAll();
+        requests.requestMatchers(HttpMethod.PUT, "/api/v1/setup").hasRole(OWNER);
+        requests.requestMatchers("/api/v1/boxes/**", "/api/v1/logins/**").hasRole(OWNER);
+        requests.requestMatchers(HttpMethod.POST, "/api/v1/alarms/*/reset").hasRole(OWNER);
+        requests.requestMatchers(HttpMethod.POST, "/api/v1/alarms/**", "/alarms/**")
+                .hasRole(HAND);
+        requests.anyRequest().hasRole(READER);
+    }
+
+    /**
+     * Whether a page elsewhere could have made a browser send this. What comes with its own credentials and without any
+     * mark of a browser is a program.
+     */
+    private static boolean couldBeForged(HttpServletRequest request) {
+        boolean program = request.getHeader(HttpHeaders.AUTHORIZATION) != null
+                && request.getHeader(HttpHeaders.ORIGIN) == null
+                && request.getHeader("Sec-Fetch-Site") == null;
+        return !READING.contains(request.getMethod()) && !program;
+    }
+
+    private static HttpSessionRequestCache pagesOnly() {
+        var cache = new HttpSessionRequestCache();
+        cache.setRequestMatcher(request -> request.getMethod().equals("GET") && wantsPage(request));
+        return cache;
+    }
+
+    private static boolean wantsPage(HttpServletRequest request) {
+        return Reader.wantsPage(request.getHeader(HttpHeaders.ACCEPT));
+    }
+}

@@ -1,0 +1,84 @@
+package yardlight.gateway.people;
+
+import com.github.benmanes.caffeine.cache.Cache;
+import com.github.benmanes.caffeine.cache.Caffeine;
+import java.nio.charset.StandardCharsets;
+import java.security.GeneralSecurityException;
+import java.security.SecureRandom;
+import java.time.Duration;
+import java.util.HexFormat;
+import java.util.concurrent.Semaphore;
+import javax.crypto.Mac;
+import javax.crypto.spec.SecretKeySpec;
+import org.springframework.security.crypto.password.PasswordEncoder;
+
+/**
+ * An expensive encoder made bearable: one check at a time, because each takes its 19 MiB of a small machine, and a
+ * password that was right is remembered for a minute, as a MAC under a key that only this process has, because a script
+ * that signs in with every request would otherwise pay each time.
+ */
+final class RememberingEncoder implements PasswordEncoder {
+
+    private static final String MAC = "HmacSHA256";
+    private static final int LONGEST = 128;
+
+    private final PasswordEncoder encoder;
+    private final Semaphore turn = new Semaphore(1, true);
+    private final SecretKeySpec key;
+    private final Cache<String, Boolean> right = Caffeine.newBuilder()
+            .maximumSize(200)
+            .expireAfterWrite(Duration.ofMinutes(1))
+            .build();
+
+    RememberingEncoder(PasswordEncoder encoder) {
+        this.encoder = encoder;
+        var bytes = new byte[32];
+        new SecureRandom().nextBytes(bytes);
+        this.key = new SecretKeySpec(bytes, MAC);
+    }
+
+    @Override
+    public String encode(CharSequence raw) {
+        turn.acquireUninterruptibly();
+        try {
+            return encoder.encode(raw);
+        } finally {
+            turn.release();
+        }
+    }
+
+    @Override
+    public boolean matches(CharSequence raw, String encoded) {
+        if (raw.length() > LONGEST) {
+            return false;
+        }
+        String tag = tag(encoded + "\0" + raw);
+        if (right.getIfPresent(tag) != null) {
+            return true;
+        }
+        boolean matches = check(raw, encoded);
+        if (matches) {
+            right.put(tag, true);
+        }
+        return matches;
+    }
+
+    private boolean check(CharSequence raw, String encoded) {
+        turn.acquireUninterruptibly();
+        try {
+            return encoder.matches(raw, encoded);
+        } finally {
+            turn.release();
+        }
+    }
+
+    private String tag(String text) {
+        try {
+            Mac mac = Mac.getInstance(MAC);
+            mac.init(key);
+            return HexFormat.of().formatHex(mac.doFinal(text.getBytes(StandardCharsets.UTF_8)));
+        } catch (GeneralSecurityException e) {
+            throw new IllegalStateException("every JDK has " + MAC, e);
+        }
+    }
+}

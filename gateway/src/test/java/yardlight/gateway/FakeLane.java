@@ -1,0 +1,72 @@
+package yardlight.gateway;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import yardlight.escalation.Answer;
+import yardlight.escalation.Stimulus;
+import yardlight.escalation.alarm.Outcome;
+import yardlight.escalation.heartbeat.Heartbeat;
+import yardlight.gateway.lane.Lane;
+import yardlight.gateway.lane.PostedEvent;
+import yardlight.gateway.lane.TooManyPosts;
+
+/** A lane that remembers what it was handed, stores nothing, and answers what a test wants. */
+public final class FakeLane implements Lane {
+
+    public final List<PostedEvent> events = new ArrayList<>();
+    public final List<Heartbeat> heartbeats = new ArrayList<>();
+    public final List<Stimulus> decided = new ArrayList<>();
+    public Optional<RuntimeException> trouble = Optional.empty();
+    public Answer answer = new Answer.Done();
+    public boolean nothingIsNews;
+
+    public void clear() {
+        events.clear();
+        heartbeats.clear();
+        decided.clear();
+        trouble = Optional.empty();
+        answer = new Answer.Done();
+        nothingIsNews = false;
+    }
+
+    @Override
+    public List<Answer.Result> events(String box, List<PostedEvent> posted, boolean spent) {
+        trouble.ifPresent(thrown -> {
+            throw thrown;
+        });
+        if (spent && nothingIsNews) {
+            throw new TooManyPosts(box);
+        }
+        events.addAll(posted);
+        return posted.stream()
+                .map(one -> new Answer.Result(
+                        Outcome.OCCURRED,
+                        Optional.of(one.report().key().site() + "."
+                                + one.report().key().point() + "."
+                                + one.report().key().condition() + ".1")))
+                .toList();
+    }
+
+    @Override
+    public void heartbeat(String box, Heartbeat heartbeat) {
+        trouble.ifPresent(thrown -> {
+            throw thrown;
+        });
+        heartbeats.add(heartbeat);
+    }
+
+    @Override
+    public Answer decide(Stimulus stimulus) {
+        trouble.ifPresent(thrown -> {
+            throw thrown;
+        });
+        decided.add(stimulus);
+        return answer;
+    }
+
+    @Override
+    public Answer setup(String document, Stimulus.SetupChanged change) {
+        return decide(change);
+    }
+}
