@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import yardlight.demo.gateway.Launch;
 
-/** The whole demo as it is delivered: its jar, the gateway's jar, real HTTP and SMTP, a night in under two minutes. */
+/** The whole demo as it is delivered: its jar, the gateway's jar, real HTTP and SMTP, a night in about two minutes. */
 @Timeout(value = 240, unit = TimeUnit.SECONDS)
 class DemoNightIT {
 
@@ -62,7 +62,8 @@ class DemoNightIT {
                         "-jar",
                         Path.of("target", "demo.jar").toString(),
                         "--demo.exit-after-night=true",
-                        "--demo.speed=150",
+                        "--demo.speed=120",
+                        "--demo.curtain=2026-11-25T02:05",
                         "--demo.head-start=PT20S",
                         "--demo.gateway-port=0",
                         "--server.port=0")

@@ -39,7 +39,7 @@ final class NightScript {
     static final LocalTime QUIET_ENDS = LocalTime.of(6, 0);
 
     private static final Habit ANA = new Habit(LocalTime.of(2, 35), Duration.ofMinutes(3));
-    private static final Habit BEN = new Habit(LocalTime.MIDNIGHT, Duration.ofSeconds(150));
+    private static final Habit BEN = new Habit(LocalTime.MIDNIGHT, Duration.ofMinutes(2));
 
     private NightScript() {}
 
