@@ -19,10 +19,10 @@ class MessageTest {
     }
 
     @Test
-    void takes_an_id_of_128_characters_and_not_of_129() {
-        assertThat(new Message("i".repeat(128), "ana@example.org", "text", Instant.EPOCH).id())
-                .hasSize(128);
-        assertThatThrownBy(() -> new Message("i".repeat(129), "ana@example.org", "text", Instant.EPOCH))
+    void takes_an_id_of_300_characters_and_not_of_301() {
+        assertThat(new Message("i".repeat(300), "ana@example.org", "text", Instant.EPOCH).id())
+                .hasSize(300);
+        assertThatThrownBy(() -> new Message("i".repeat(301), "ana@example.org", "text", Instant.EPOCH))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 }

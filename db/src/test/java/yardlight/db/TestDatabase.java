@@ -35,7 +35,7 @@ public enum TestDatabase {
         return this == H2 ? "sa" : "postgres";
     }
 
-    DataSource migrated(String url) {
+    public HikariDataSource migrated(String url) {
         var source = new HikariDataSource();
         source.setJdbcUrl(url);
         source.setUsername(user());

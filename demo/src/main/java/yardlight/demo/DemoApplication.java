@@ -1,13 +1,26 @@
 package yardlight.demo;
 
+import java.util.List;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
+import org.springframework.boot.context.properties.EnableConfigurationProperties;
+import org.springframework.context.ConfigurableApplicationContext;
+import yardlight.demo.bench.Bench;
+import yardlight.demo.stage.StageSettings;
 
-/** A made-up operator around the real gateway. */
+/** A made-up operator around the real gateway; with {@code --demo.bench} the measurements instead. */
 @SpringBootApplication
+@EnableConfigurationProperties(StageSettings.class)
 public class DemoApplication {
 
-    public static void main(String[] args) {
-        SpringApplication.run(DemoApplication.class, args);
+    public static void main(String[] args) throws Exception {
+        if (List.of(args).contains("--demo.bench")) {
+            Bench.run(args);
+            return;
+        }
+        ConfigurableApplicationContext demo = SpringApplication.run(DemoApplication.class, args);
+        if (demo.getBean(DemoRun.class).leaves()) {
+            System.exit(SpringApplication.exit(demo));
+        }
     }
 }

@@ -8,10 +8,12 @@ import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.AlarmRules;
 import yardlight.escalation.alarm.AlarmTrigger;
+import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.alarm.Timing;
+import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.notice.Notice;
 
-/** What people do: answer, put an alarm aside, take it back, reset it. */
+/** What people do: answer, put an alarm aside, take it back, reset it, hand over a tour. */
 final class Answers {
 
     private static final Duration LONGEST_SHELF = Duration.ofDays(7);
@@ -91,6 +93,16 @@ final class Answers {
 
     Answer reset(Stimulus.Reset said) {
         return move(said.key(), AlarmTrigger.RESET, "reset by " + said.by());
+    }
+
+    Answer handover(Stimulus.Handover said) {
+        String who = new PeopleNow(draft, Priority.CRITICAL)
+                .people(Rung.ROSTER + said.roster()).stream().findFirst().orElse("nobody");
+        draft.log(
+                Entry.What.ROSTER,
+                Map.of("roster", said.roster(), "contact", who),
+                "roster " + said.roster() + ": " + who + " is on call");
+        return new Answer.Done();
     }
 
     private Answer move(AlarmKey key, AlarmTrigger trigger, String words) {

@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -90,8 +91,9 @@ final class Calls {
                 .filter(ended -> !ended.at().plus(SAME_FLUTTER).isBefore(draft.now()));
         if (before.isPresent()) {
             Callout.Ended ended = before.get();
-            draft.put(new Callout.Calling(
-                    ended.facts(), ended.place(), ended.wasDue().get()));
+            // Notices that waited for quiet hours were cancelled when it ended; whoever they were for is asked anew.
+            Callout.Facts facts = ended.facts().withReached(ended.facts().told(), Map.of());
+            draft.put(new Callout.Calling(facts, ended.place(), ended.wasDue().get()));
             draft.log(ended.facts(), "goes on, the alarm is back");
         } else {
             open(List.of(alarm));

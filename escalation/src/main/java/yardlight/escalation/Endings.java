@@ -1,5 +1,6 @@
 package yardlight.escalation;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import yardlight.escalation.alarm.Alarm;
@@ -43,7 +44,10 @@ final class Endings {
 
     /** Ends a callout for another reason than an answer. */
     void end(Callout callout, String reason) {
-        draft.put(new Callout.Ended(callout.facts(), callout.place(), callout.dueAt(), reason, draft.now()));
+        // A held callout told nobody, so there is nothing to go on with if the alarm is back in a moment.
+        Optional<Instant> wasDue =
+                callout instanceof Callout.Calling calling ? Optional.of(calling.nextAt()) : Optional.empty();
+        draft.put(new Callout.Ended(callout.facts(), callout.place(), wasDue, reason, draft.now()));
         draft.log(callout.facts(), "ended: " + reason);
         notices.over(callout, false);
     }

@@ -23,6 +23,7 @@ public record Entry(What what, Map<String, String> about, String words) {
         ATTEMPT,
         ANSWER,
         BOX,
+        ROSTER,
         SETUP,
         REFUSED;
 

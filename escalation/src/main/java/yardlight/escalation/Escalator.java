@@ -47,6 +47,7 @@ public final class Escalator {
             case UNSHELVE -> new Answers(draft, calls).unshelve((Stimulus.Unshelve) stimulus);
             case RESET -> new Answers(draft, calls).reset((Stimulus.Reset) stimulus);
             case NOTICE_FATE -> new Fates(draft, calls.climbs()).take((Stimulus.NoticeFate) stimulus);
+            case HANDOVER -> new Answers(draft, calls).handover((Stimulus.Handover) stimulus);
             case SETUP_CHANGED -> new Reports(draft, calls).setup((Stimulus.SetupChanged) stimulus);
         };
     }

@@ -40,10 +40,10 @@ final class Notices {
             Optional<Notice> underWay = underWay(after.id(), contact);
             if (underWay.isEmpty() && !comesFromDesk(after, contact)) {
                 after = after.withOneMoreNotice();
-                offer(make(after, contact, Optional.empty()), after.priority() == Priority.CRITICAL);
+                call(make(after, contact, Optional.empty()));
             } else if (underWay.filter(notice -> mayInterrupt(notice, facts)).isPresent()) {
                 unhold(underWay.get());
-                offer(make(after, contact, Optional.of(underWay.get().id())), after.priority() == Priority.CRITICAL);
+                call(make(after, contact, Optional.of(underWay.get().id())));
             }
         }
         return reached(after, people);
@@ -55,7 +55,8 @@ final class Notices {
         for (String contact : facts.told()) {
             if (underWay(after.id(), contact).isEmpty()) {
                 after = after.withOneMoreNotice();
-                offer(make(after, contact, Optional.empty()), false);
+                Notice notice = make(after, contact, Optional.empty());
+                offer(notice, draft.desk(contact).room(draft.now(), restraint(contact)));
             }
         }
         return after;
@@ -93,9 +94,14 @@ final class Notices {
         }
     }
 
-    private void offer(Notice notice, boolean pastLimits) {
-        Instant room =
-                pastLimits ? draft.now() : draft.desk(notice.contact()).room(draft.now(), restraint(notice.contact()));
+    private void call(Notice notice) {
+        String contact = notice.contact();
+        boolean critical = notice.priority() == Priority.CRITICAL;
+        String callout = notice.callouts().get(0);
+        offer(notice, critical ? draft.now() : draft.desk(contact).roomFor(callout, draft.now(), restraint(contact)));
+    }
+
+    private void offer(Notice notice, Instant room) {
         if (room.isAfter(draft.now())) {
             keep(notice, room, "their limit of texts");
         } else {

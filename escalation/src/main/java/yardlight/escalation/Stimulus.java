@@ -24,6 +24,7 @@ public sealed interface Stimulus {
         UNSHELVE,
         RESET,
         NOTICE_FATE,
+        HANDOVER,
         SETUP_CHANGED
     }
 
@@ -131,6 +132,14 @@ public sealed interface Stimulus {
         DELIVERED,
         /** This line does not take it and never will. */
         REFUSED
+    }
+
+    /** A roster's tour changed hands; the log says who has it now. */
+    record Handover(String roster) implements Stimulus {
+        @Override
+        public Kind kind() {
+            return Kind.HANDOVER;
+        }
     }
 
     /** The owner stored another setup. */

@@ -125,6 +125,17 @@ class CalloutScenarioTest {
     }
 
     @Test
+    void short_waits_are_kept_although_they_make_many_texts_in_a_minute() {
+        var ladder = new Ladder(
+                "night", Ladder.EndsWhen.ACKNOWLEDGED, List.of(new Rung(List.of("ana"), Duration.ofSeconds(5), 4)), 0);
+        Night night = new Night(with(theSetup(), ladder))
+                .active("2026-11-25T02:13", TANK)
+                .run("2026-11-25T02:14");
+
+        assertThat(night.calls()).containsExactly("02:13:00 ana", "02:13:05 ana", "02:13:10 ana", "02:13:15 ana");
+    }
+
+    @Test
     void a_shelved_alarm_calls_nobody_and_calls_when_the_shelf_ends_if_it_came_anew() {
         Night night = new Night(theSetup())
                 .stimulus("2026-11-25T02:00", new Stimulus.Shelve(TANK, Duration.ofHours(2), "hauling water", "owner"))

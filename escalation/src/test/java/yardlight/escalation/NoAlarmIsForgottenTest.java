@@ -18,6 +18,9 @@ import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmState;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.ladder.Ladder;
+import yardlight.escalation.ladder.Place;
+import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
 import yardlight.escalation.quiet.QuietHours;
@@ -98,6 +101,7 @@ class NoAlarmIsForgottenTest {
             everyAlarmHasItsCallout();
             everyCalloutGoesOnOrIsOver();
             nothingIsHeldPastItsTime();
+            everyRoundIsCalledAndWaitedFor();
             limitsAreKept();
             nothingIsSentOnceItIsAnswered();
         }
@@ -182,10 +186,44 @@ class NoAlarmIsForgottenTest {
             }
         }
 
+        private void everyRoundIsCalledAndWaitedFor() {
+            Map<String, Set<Place>> called = new HashMap<>();
+            for (Happening step : night.happenings()) {
+                for (Callout callout : step.decision().changes().callouts()) {
+                    Ladder ladder = ladder(callout);
+                    Set<Place> places = called.computeIfAbsent(callout.id(), any -> new HashSet<>());
+                    if (callout instanceof Callout.Calling calling && places.add(calling.place())) {
+                        Duration wait =
+                                ladder.rungs().get(calling.place().rung()).delay();
+                        holds(step.at().plus(wait).equals(calling.nextAt()), "the rung's wait is kept", callout);
+                    }
+                    if (callout.kind() == Callout.Kind.EXHAUSTED && nobodyWasPassed(callout)) {
+                        int rounds =
+                                ladder.rungs().stream().mapToInt(Rung::rounds).sum();
+                        holds(places.size() == rounds * (1 + ladder.again()), "every round is called", callout);
+                    }
+                }
+            }
+        }
+
+        /** Whether the callout had no reason to pass a rung: nobody has quiet hours, and every carrier took its notices. */
+        private boolean nobodyWasPassed(Callout callout) {
+            return night.setup().contacts().values().stream()
+                            .allMatch(contact -> contact.quiet().isEmpty())
+                    && night.simulation().picture().notices().stream()
+                            .filter(notice -> notice.callouts().contains(callout.id()))
+                            .noneMatch(notice -> notice.state() == NoticeState.REFUSED);
+        }
+
+        private Ladder ladder(Callout callout) {
+            return night.setup()
+                    .ladders()
+                    .get(night.setup().sites().get(callout.facts().site()).ladder());
+        }
+
         /** Whom the ladder names by name has a notice of it, sent or bundled. */
         private boolean everybodyOn(Callout callout) {
-            String ladder = night.setup().sites().get(callout.facts().site()).ladder();
-            return night.setup().ladders().get(ladder).rungs().stream()
+            return ladder(callout).rungs().stream()
                     .flatMap(rung -> rung.call().stream())
                     .filter(night.setup().contacts()::containsKey)
                     .allMatch(contact -> night.simulation().picture().notices().stream()

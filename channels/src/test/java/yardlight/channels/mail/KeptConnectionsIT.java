@@ -26,7 +26,7 @@ import yardlight.channels.mail.MailSettings.Timeouts;
 import yardlight.channels.mail.ScriptedServer.After;
 
 /** Connections are kept, and nothing is lost by it. */
-@Timeout(60)
+@Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class KeptConnectionsIT {
 
     private static final Timeouts SHORT =

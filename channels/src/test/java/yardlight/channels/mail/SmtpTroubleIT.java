@@ -25,7 +25,7 @@ import yardlight.channels.mail.MailSettings.Tls;
 import yardlight.channels.mail.ScriptedServer.After;
 
 /** Servers that hang up, hang on, or are not there. */
-@Timeout(60)
+@Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class SmtpTroubleIT {
 
     private static final Timeouts SHORT =
@@ -113,7 +113,7 @@ class SmtpTroubleIT {
 
     @ParameterizedTest
     @ValueSource(strings = {"GREETING", "RCPT", "."})
-    @Timeout(10)
+    @Timeout(value = 10, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
     void a_server_that_drips_is_given_up_in_time(String command) {
         server.does(command, "", After.DRIP);
         long start = System.nanoTime();

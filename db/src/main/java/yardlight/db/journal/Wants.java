@@ -43,6 +43,9 @@ public final class Wants {
             case ANSWER_NOTICE -> answered.add(((Stimulus.AnswerNotice) stimulus).notice());
             case NOTICE_FATE -> notices.add(((Stimulus.NoticeFate) stimulus).notice());
             case SETUP_CHANGED -> changed(((Stimulus.SetupChanged) stimulus).setup());
+            case HANDOVER -> {
+                // Says who is on call by the setup, which is always at hand.
+            }
         }
     }
 

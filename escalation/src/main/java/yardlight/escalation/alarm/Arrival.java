@@ -44,10 +44,11 @@ record Arrival(Report report, Priority said, Timing timing, Instant now) {
             if (Occurrence.anew(draft)) {
                 draft.receivedAt = Optional.of(now);
                 draft.priority = said;
+                draft.measured = Measured.NOTHING;
             }
         }
         draft.priority = draft.priority.orHigher(said);
-        draft.measured = report.measured();
+        draft.measured = report.measured().orElse(draft.measured);
         Instant occursAt = draft.pendingSince.orElseThrow().plus(timing.onDelay());
         return occursAt.isAfter(report.at())
                 ? new Step(draft.done(), Outcome.DELAYED, false, false)
@@ -60,7 +61,7 @@ record Arrival(Report report, Priority said, Timing timing, Instant now) {
             Occurrence.remember(draft, report.at());
         }
         draft.repeats++;
-        draft.measured = report.measured();
+        draft.measured = report.measured().orElse(draft.measured);
         boolean raised = said.compareTo(draft.priority) > 0;
         draft.priority = draft.priority.orHigher(said);
         return raised ? raise(draft) : new Step(draft.done(), Outcome.REPEATED, false, false);

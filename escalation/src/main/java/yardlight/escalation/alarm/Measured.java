@@ -16,4 +16,9 @@ public record Measured(
 
     public static final Measured NOTHING =
             new Measured(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+
+    /** These numbers, or the ones before if nothing came with the report: a bare repeat does not unmeasure anything. */
+    public Measured orElse(Measured before) {
+        return equals(NOTHING) ? before : this;
+    }
 }

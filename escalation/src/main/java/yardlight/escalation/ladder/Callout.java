@@ -104,7 +104,11 @@ public sealed interface Callout {
         }
     }
 
-    /** Over without an answer: the alarm returned, was shelved, joined another callout. */
+    /**
+     * Over without an answer: the alarm returned, was shelved, joined another callout.
+     *
+     * @param wasDue when the next call would have been due, had it not ended; empty when nobody had been called
+     */
     record Ended(Facts facts, Place place, Optional<Instant> wasDue, String reason, Instant at) implements Callout {
         @Override
         public Kind kind() {

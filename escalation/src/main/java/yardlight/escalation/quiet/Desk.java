@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * What lies on a contact's desk: the texts of the last hour, and the notices that wait to be sent.
@@ -39,8 +40,18 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
 
     /** The first instant, from {@code now} on, at which one more text that is not critical may go out. */
     public Instant room(Instant now, Restraint restraint) {
+        return room(now, restraint, one -> true);
+    }
+
+    /** The same for one more text about a callout: its own texts are paced by its ladder and are not a burst. */
+    public Instant roomFor(String callout, Instant now, Restraint restraint) {
+        return room(now, restraint, one -> !one.callouts().contains(callout));
+    }
+
+    private Instant room(Instant now, Restraint restraint, Predicate<Sent> counts) {
         Instant byHour = room(sent.stream().map(Sent::at).toList(), now, restraint.perHour(), REMEMBERS);
-        List<Instant> open = sent.stream().filter(Sent::open).map(Sent::at).toList();
+        List<Instant> open =
+                sent.stream().filter(Sent::open).filter(counts).map(Sent::at).toList();
         Instant byBurst = room(open, now, restraint.burst(), restraint.within());
         return byHour.isAfter(byBurst) ? byHour : byBurst;
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.roster.Roster;
 
@@ -19,6 +20,7 @@ public final class Setup {
 
     private final Map<String, Site> sites;
     private final Map<String, Box> boxes;
+    private final Map<String, List<Box>> boxesBySite;
     private final Map<String, Point> points;
     private final Map<String, Contact> contacts;
     private final Map<String, Roster> rosters;
@@ -33,6 +35,7 @@ public final class Setup {
             List<Ladder> ladders) {
         this.sites = byId(sites, Site::id);
         this.boxes = byId(boxes, Box::id);
+        this.boxesBySite = boxes.stream().collect(Collectors.groupingBy(Box::site));
         this.points = byId(points, point -> point.site() + "/" + point.id());
         this.contacts = byId(contacts, Contact::id);
         this.rosters = byId(rosters, Roster::id);
@@ -98,6 +101,6 @@ public final class Setup {
     }
 
     public List<Box> boxesAt(String site) {
-        return boxes.values().stream().filter(box -> box.site().equals(site)).toList();
+        return boxesBySite.getOrDefault(site, List.of());
     }
 }

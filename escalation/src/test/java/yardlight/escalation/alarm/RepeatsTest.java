@@ -42,6 +42,23 @@ class RepeatsTest {
     }
 
     @Test
+    void a_bare_repeat_leaves_the_numbers_as_they_were() {
+        Report first = new Report(
+                Fixtures.TANK,
+                Optional.of("mesa-9-box"),
+                true,
+                Optional.empty(),
+                Fixtures.measured("18.4", "18.0", "ft"),
+                second(0),
+                false);
+        tank.arrives(first, 0);
+
+        tank.active(10);
+
+        assertThat(tank.alarm().measured()).isEqualTo(first.measured());
+    }
+
+    @Test
     void an_alarm_that_comes_back_before_an_answer_calls_again_as_the_same_occurrence() {
         tank.active(0);
         tank.normal(100);

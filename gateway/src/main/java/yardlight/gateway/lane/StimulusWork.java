@@ -33,8 +33,16 @@ record StimulusWork(Stimulus stimulus) implements Work<Answer> {
             case CALLOUT_DUE -> due(Kind.CALLOUT, ((Stimulus.CalloutDue) stimulus).callout());
             case DESK_DUE -> due(Kind.DESK, ((Stimulus.DeskDue) stimulus).contact());
             case BOX_DUE -> due(Kind.BOX, ((Stimulus.BoxDue) stimulus).box());
-            case REPORTED, BEAT, ACKNOWLEDGE, ANSWER_NOTICE, SHELVE, UNSHELVE, RESET, NOTICE_FATE, SETUP_CHANGED ->
-                Optional.empty();
+            case REPORTED,
+                    BEAT,
+                    ACKNOWLEDGE,
+                    ANSWER_NOTICE,
+                    SHELVE,
+                    UNSHELVE,
+                    RESET,
+                    NOTICE_FATE,
+                    HANDOVER,
+                    SETUP_CHANGED -> Optional.empty();
         };
     }
 

@@ -1,0 +1,38 @@
+package yardlight.demo.bench;
+
+import java.util.concurrent.atomic.AtomicInteger;
+import yardlight.demo.bench.Load.Requests;
+
+/**
+ * Alarms of which each is new: a callout is opened and somebody is told. No site gets so many that they become a flood,
+ * so there are only so many of them.
+ */
+final class NewAlarms {
+
+    /** With the site's water tank that repeats one fewer than the ten that make a flood. */
+    private static final int EACH_SITE = 8;
+
+    private final BenchGateway gateway;
+    private final int sites;
+    private final AtomicInteger used = new AtomicInteger();
+
+    NewAlarms(BenchGateway gateway, int sites) {
+        this.gateway = gateway;
+        this.sites = sites;
+    }
+
+    int all() {
+        return sites * EACH_SITE;
+    }
+
+    /** The next so many, whichever connection asks for them. */
+    Requests next(int count) {
+        int end = Math.min(all(), used.get() + count);
+        return (connection, number) -> {
+            int mine = used.getAndUpdate(before -> Math.min(end, before + 1));
+            return mine >= end
+                    ? null
+                    : BenchEvents.request(gateway.key(mine % sites), "valve-" + mine / sites, "active");
+        };
+    }
+}

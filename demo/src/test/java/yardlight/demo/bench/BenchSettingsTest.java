@@ -1,0 +1,31 @@
+package yardlight.demo.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import org.junit.jupiter.api.Test;
+
+class BenchSettingsTest {
+
+    @Test
+    void have_usual_values() {
+        BenchSettings usual = BenchSettings.from("--demo.bench");
+
+        assertThat(usual.connections()).containsExactly(32, 128);
+        assertThat(usual.rounds()).isEqualTo(3);
+        assertThat(usual.gatewayJar()).isEmpty();
+    }
+
+    @Test
+    void are_what_the_command_line_says() {
+        BenchSettings quick = BenchSettings.from(
+                "--demo.bench",
+                "--demo.measure.warm-up=PT1S",
+                "--demo.measure.connections=4",
+                "--demo.measure.gateway-jar=other.jar");
+
+        assertThat(quick.warmUp()).isEqualTo(Duration.ofSeconds(1));
+        assertThat(quick.connections()).containsExactly(4);
+        assertThat(quick.gatewayJar()).isEqualTo("other.jar");
+    }
+}

@@ -1,0 +1,85 @@
+package yardlight.gateway;
+
+import com.zaxxer.hikari.HikariDataSource;
+import io.micrometer.core.instrument.MeterRegistry;
+import io.micrometer.core.instrument.simple.SimpleMeterRegistry;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
+import javax.sql.DataSource;
+import org.springframework.context.annotation.AnnotationConfigApplicationContext;
+import org.springframework.core.env.MapPropertySource;
+import org.springframework.jdbc.core.JdbcTemplate;
+import yardlight.channels.Channel;
+import yardlight.db.TestDatabase;
+import yardlight.escalation.Stimulus;
+import yardlight.escalation.setup.Setup;
+import yardlight.gateway.clock.Pace;
+import yardlight.gateway.lane.Intake;
+import yardlight.gateway.lane.Lane;
+import yardlight.gateway.lane.SetupSource;
+
+/** Lane, due loop and dispatcher on a real database, without doors. Can be stopped and started again on the same one. */
+public final class SmallGateway implements AutoCloseable {
+
+    private static final AtomicInteger NUMBER = new AtomicInteger();
+
+    private final AnnotationConfigApplicationContext context = new AnnotationConfigApplicationContext();
+    private final JdbcTemplate jdbc;
+
+    /**
+     * @param packages below {@code yardlight.gateway}: which parts run
+     */
+    public SmallGateway(TestDatabase database, String url, Setup setup, List<Channel> channels, String... packages) {
+        HikariDataSource source = database.migrated(url);
+        context.getEnvironment().getPropertySources().addFirst(new MapPropertySource("test", Map.of()));
+        context.registerBean(DataSource.class, () -> source);
+        context.registerBean(JdbcTemplate.class, () -> new JdbcTemplate(source));
+        context.registerBean(MeterRegistry.class, SimpleMeterRegistry::new);
+        context.registerBean(InstantSource.class, () -> SmallGateway::now);
+        context.registerBean(Pace.class, () -> Pace.REAL);
+        context.registerBean(SetupSource.class, () -> document -> setup);
+        channels.forEach(channel -> context.registerBean("channel-" + channel.name(), Channel.class, () -> channel));
+        context.scan("yardlight.db.due", "yardlight.db.outbox", "yardlight.db.figures");
+        for (String name : packages) {
+            context.scan("yardlight.gateway." + name);
+        }
+        context.refresh();
+        jdbc = new JdbcTemplate(source);
+        if (jdbc.queryForObject("select setup_version from lane", Integer.class) == 0) {
+            lane().setup("document " + NUMBER.incrementAndGet(), new Stimulus.SetupChanged(setup, "owner"));
+        }
+    }
+
+    private static Instant now() {
+        return Instant.now().truncatedTo(ChronoUnit.MILLIS);
+    }
+
+    public Lane lane() {
+        return context.getBean(Lane.class);
+    }
+
+    public Intake intake() {
+        return context.getBean(Intake.class);
+    }
+
+    public JdbcTemplate jdbc() {
+        return jdbc;
+    }
+
+    public MeterRegistry meters() {
+        return context.getBean(MeterRegistry.class);
+    }
+
+    public DataSource source() {
+        return context.getBean(DataSource.class);
+    }
+
+    @Override
+    public void close() {
+        context.close();
+    }
+}
