@@ -1,107 +1,81 @@
 package yardlight.gateway;
 
-import static com.tngtech.archunit.base.DescribedPredicate.describe;
-import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
-import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noFields;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
-import com.tngtech.archunit.base.DescribedPredicate;
-import com.tngtech.archunit.core.domain.JavaAccess;
-import com.tngtech.archunit.core.domain.JavaClass;
-import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.domain.JavaFieldAccess;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
-import java.util.Date;
-import java.util.Set;
-import org.junit.jupiter.api.Test;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.stereotype.Controller;
-import org.springframework.web.bind.annotation.RestController;
-import yardlight.escalation.alarm.AlarmState;
-import yardlight.escalation.alarm.AlarmTransitions;
-import yardlight.escalation.ladder.Callout;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.OffsetDateTime;
+import java.time.ZonedDateTime;
 
-/** The shape of the gateway. */
+@AnalyzeClasses(packages = "yardlight.gateway", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
 
-    private static final JavaClasses GATEWAY = new ClassFileImporter()
-            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-            .importPackages("yardlight.gateway");
+    @ArchTest
+    static final ArchRule FEATURES_DO_NOT_GO_ROUND_IN_CIRCLES =
+            slices().matching("yardlight.gateway.(*)..").should().beFreeOfCycles();
 
-    private static final Set<String> CLOCKS = Set.of(
-            "java.time.Instant",
-            "java.time.LocalDate",
-            "java.time.LocalTime",
-            "java.time.LocalDateTime",
-            "java.time.OffsetDateTime",
-            "java.time.ZonedDateTime",
-            "java.time.Year",
-            "java.time.YearMonth");
+    @ArchTest
+    static final ArchRule THE_WALL_CLOCK_HANGS_IN_ONE_PLACE = noClasses()
+            .that()
+            .resideOutsideOfPackage("yardlight.gateway.clock")
+            .should()
+            .callMethod(Instant.class, "now")
+            .orShould()
+            .callMethod(System.class, "currentTimeMillis")
+            .orShould()
+            .callMethod(LocalDate.class, "now")
+            .orShould()
+            .callMethod(LocalTime.class, "now")
+            .orShould()
+            .callMethod(LocalDateTime.class, "now")
+            .orShould()
+            .callMethod(OffsetDateTime.class, "now")
+            .orShould()
+            .callMethod(ZonedDateTime.class, "now")
+            .orShould()
+            .callMethod(Clock.class, "systemUTC")
+            .orShould()
+            .callMethod(Clock.class, "systemDefaultZone");
 
-    @Test
-    void only_the_clock_asks_what_time_it_is() {
-        noClasses()
-                .that()
-                .resideOutsideOfPackage("yardlight.gateway.clock..")
-                .should()
-                .accessTargetWhere(describe("the wall clock", ArchitectureTest::asksTheTime))
-                .orShould()
-                .dependOnClassesThat()
-                .belongToAnyOf(Date.class)
-                .check(GATEWAY);
-    }
+    @ArchTest
+    static final ArchRule THE_LANE_KNOWS_NOBODY_WHO_USES_IT = noClasses()
+            .that()
+            .resideInAPackage("yardlight.gateway.lane")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("yardlight.channels..", "yardlight.gateway.due..", "yardlight.gateway.dispatch..");
 
-    private static boolean asksTheTime(JavaAccess<?> access) {
-        String owner = access.getTargetOwner().getName();
-        String name = access.getName();
-        boolean now = name.equals("now") && CLOCKS.contains(owner);
-        boolean clock = owner.equals("java.time.Clock") && (name.startsWith("system") || name.startsWith("tick"));
-        boolean source = owner.equals("java.time.InstantSource") && name.equals("system");
-        return now || clock || source || owner.equals("java.lang.System") && name.equals("currentTimeMillis");
-    }
+    @ArchTest
+    static final ArchRule THE_MACHINERY_KNOWS_NOTHING_OF_THE_WEB = noClasses()
+            .that()
+            .resideInAnyPackage(
+                    "yardlight.gateway.lane",
+                    "yardlight.gateway.due",
+                    "yardlight.gateway.dispatch",
+                    "yardlight.gateway.clock")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.springframework.web..", "jakarta.servlet..", "org.springframework.security..");
 
-    @Test
-    void features_do_not_lean_on_each_other_in_a_circle() {
-        slices().matching("yardlight.gateway.(*)..").should().beFreeOfCycles().check(GATEWAY);
-    }
+    @ArchTest
+    static final ArchRule HIBERNATE_STAYS_BEHIND_THE_DATABASE_S_DOOR = noClasses()
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("jakarta.persistence..", "org.hibernate..", "org.springframework.data..");
 
-    /** A rule that a controller asks for by state stands in the engine's table; here it would stand a second time. */
-    @Test
-    void controllers_have_no_rules_of_alarms_or_calls() {
-        noClasses()
-                .that(areControllers())
-                .should()
-                .accessTargetWhere(describe("a state by its name", ArchitectureTest::namesAState))
-                .orShould()
-                .dependOnClassesThat()
-                .belongToAnyOf(AlarmTransitions.class, Callout.Kind.class)
-                .check(GATEWAY);
-    }
-
-    private static boolean namesAState(JavaAccess<?> access) {
-        return access instanceof JavaFieldAccess && access.getTargetOwner().isEquivalentTo(AlarmState.class);
-    }
-
-    @Test
-    void controllers_are_nobody_elses_business() {
-        classes().that(areControllers()).should().bePackagePrivate().check(GATEWAY);
-    }
-
-    @Test
-    void nothing_is_injected_behind_a_constructor() {
-        noFields().should().beAnnotatedWith(Autowired.class).check(GATEWAY);
-    }
-
-    @Test
-    void every_package_says_what_it_is_about() {
-        classes().should(new InPackageWithInfo()).check(GATEWAY);
-    }
-
-    private static DescribedPredicate<JavaClass> areControllers() {
-        return describe(
-                "controllers",
-                type -> type.isAnnotatedWith(Controller.class) || type.isAnnotatedWith(RestController.class));
-    }
+    @ArchTest
+    static final ArchRule ONLY_MAIL_KNOWS_HOW_MAIL_IS_SENT = noClasses()
+            .that()
+            .resideOutsideOfPackage("yardlight.gateway.mail")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("yardlight.channels.mail..", "jakarta.mail..");
 }
