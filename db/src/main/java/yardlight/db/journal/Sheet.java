@@ -24,12 +24,14 @@ public final class Sheet implements Situation {
     private final Slice slice;
     private final Changed changed = new Changed();
 
-    Sheet(Reads reads, Setup setup) {
-        this.slice = new Slice(reads, setup);
+    Sheet(Slice slice) {
+        this.slice = slice;
     }
 
-    /** Reads what the batch is going to ask for. */
+    /** Reads what the batch is going to ask for. What belongs to something known was read together with it. */
     public void prepare(Wants wants) {
+        slice.newAlarms.clear();
+        slice.newCallouts.clear();
         if (wants.people || !wants.desks.isEmpty() || !wants.answered.isEmpty()) {
             slice.needDesks();
         }
@@ -42,14 +44,12 @@ public final class Sheet implements Situation {
                 .ifPresent(callout -> sites.add(callout.facts().site())));
         slice.needSites(sites);
         var alarms = new ArrayList<>(wants.alarms);
-        slice.picture
-                .callouts()
-                .forEach(callout -> alarms.addAll(callout.facts().alarms()));
+        slice.newCallouts.forEach(callout -> alarms.addAll(callout.facts().alarms()));
         slice.needAlarms(alarms);
-        slice.needCallouts(slice.picture.alarms().stream()
+        slice.needCallouts(slice.newAlarms.stream()
                 .flatMap(alarm -> alarm.callout().stream())
                 .toList());
-        slice.needUnsent(slice.picture.callouts().stream().map(Callout::id).toList());
+        slice.needUnsent(slice.newCallouts.stream().map(Callout::id).toList());
         slice.needBoxes(wants.boxes);
     }
 
@@ -80,9 +80,12 @@ public final class Sheet implements Situation {
         return changed;
     }
 
-    /** What was found in the database. */
     Kept kept() {
         return slice.kept;
+    }
+
+    Slice slice() {
+        return slice;
     }
 
     /** Every alarm that was read or decided so far. */
