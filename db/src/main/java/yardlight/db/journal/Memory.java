@@ -11,8 +11,12 @@ import yardlight.escalation.setup.Setup;
  */
 final class Memory {
 
-    /** When there is more than this it starts afresh, so that a long life does not fill the heap. */
-    static final int MOST = 10_000;
+    /**
+     * When there is more than this it starts afresh, so that a long life does not fill the heap: an eighth of it, at about
+     * a kilobyte for each alarm, callout or notice.
+     */
+    private static final long MOST =
+            Math.min(100_000, Math.max(5_000, Runtime.getRuntime().maxMemory() / 8_192));
 
     private record Last(long turn, Slice slice) {}
 

@@ -65,10 +65,19 @@ public final class Sheet implements Situation {
         return callouts;
     }
 
-    /** Lays a decision over what is known. */
+    /** Lays a decision over what is known. In a flood it mentions every alarm of the site: those that stay are left out. */
     public void apply(Changes changes) {
-        changed.add(changes);
-        slice.apply(changes);
+        var real = new Changes(
+                changes.alarms().stream()
+                        .filter(alarm -> !alarm.equals(alarm(alarm.key())))
+                        .toList(),
+                changes.callouts(),
+                changes.notices(),
+                changes.desks(),
+                changes.boxes(),
+                changes.floods());
+        changed.add(real);
+        slice.apply(real);
     }
 
     /** From here on another setup holds. */
@@ -100,13 +109,13 @@ public final class Sheet implements Situation {
 
     @Override
     public Alarm alarm(AlarmKey key) {
-        slice.needAlarms(List.of(key));
+        slice.needAlarm(key);
         return slice.picture.alarm(key);
     }
 
     @Override
     public List<Alarm> alarmsAt(String site) {
-        slice.needSites(List.of(site));
+        slice.needSite(site);
         return slice.picture.alarmsAt(site);
     }
 
@@ -118,13 +127,13 @@ public final class Sheet implements Situation {
 
     @Override
     public List<Callout> calloutsAt(String site) {
-        slice.needSites(List.of(site));
+        slice.needSite(site);
         return slice.picture.calloutsAt(site);
     }
 
     @Override
     public Flood flood(String site) {
-        slice.needSites(List.of(site));
+        slice.needSite(site);
         return slice.picture.flood(site);
     }
 

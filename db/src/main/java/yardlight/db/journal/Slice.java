@@ -59,6 +59,18 @@ final class Slice {
         picture.apply(changes);
     }
 
+    void needAlarm(AlarmKey key) {
+        if (!alarms.contains(key)) {
+            needAlarms(List.of(key));
+        }
+    }
+
+    void needSite(String id) {
+        if (!sites.contains(id)) {
+            needSites(List.of(id));
+        }
+    }
+
     void needAlarms(Collection<AlarmKey> keys) {
         reads.alarms(keys.stream().filter(alarms::add).toList()).forEach(this::keep);
     }
