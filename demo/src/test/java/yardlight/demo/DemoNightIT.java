@@ -64,7 +64,7 @@ class DemoNightIT {
                         "--demo.exit-after-night=true",
                         "--demo.speed=120",
                         "--demo.curtain=2026-11-25T02:05",
-                        "--demo.head-start=PT20S",
+                        "--demo.head-start=PT12S",
                         "--demo.gateway-port=0",
                         "--server.port=0")
                 .redirectErrorStream(true)

@@ -157,6 +157,7 @@ abstract class RoundTripContract {
                 List.of(Fixtures.TANK, Fixtures.PUMP),
                 AT,
                 3,
+                2,
                 Set.of("ana", "ben"),
                 Map.of("cat", AT.plusSeconds(60), "dan", AT.plusSeconds(90)));
     }

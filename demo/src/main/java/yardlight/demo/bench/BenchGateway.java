@@ -27,20 +27,35 @@ final class BenchGateway implements AutoCloseable {
     private final Carrier carrier;
     private final GatewayProcess process;
     private final int port;
-    private final List<String> keys;
+    private List<String> keys = List.of();
 
-    BenchGateway(Path jar, int sites, Consumer<Letter> letters) throws IOException, InterruptedException {
+    private BenchGateway(Path jar, Consumer<Letter> letters) throws IOException {
         home = Files.createTempDirectory("yardlight-bench-");
         carrier = Carrier.open(0, address -> true, letters);
         port = FreePort.any();
         process = GatewayProcess.start(new Launch(jar, home, Launch.SMALL, port, properties(home, carrier.port())));
-        process.awaitReady(READY_WITHIN);
-        OwnerDoor owner = new OwnerDoor(process.address(), PASSWORD);
-        owner.putSetup(new BenchSetup(sites).document());
-        keys = IntStream.range(0, sites)
-                .mapToObj(BenchSetup::box)
-                .map(owner::newKey)
-                .toList();
+    }
+
+    /**
+     * Opens one with this many sites, each with a box.
+     *
+     * @param letters gets what the carrier takes
+     */
+    static BenchGateway open(Path jar, int sites, Consumer<Letter> letters) throws IOException, InterruptedException {
+        BenchGateway gateway = new BenchGateway(jar, letters);
+        try {
+            gateway.process.awaitReady(READY_WITHIN);
+            OwnerDoor owner = new OwnerDoor(gateway.process.address(), PASSWORD);
+            owner.putSetup(new BenchSetup(sites).document());
+            gateway.keys = IntStream.range(0, sites)
+                    .mapToObj(BenchSetup::box)
+                    .map(owner::newKey)
+                    .toList();
+            return gateway;
+        } catch (IllegalStateException e) {
+            gateway.close();
+            throw e;
+        }
     }
 
     /** What every gateway of the bench gets. */

@@ -32,7 +32,7 @@ final class DeliveryBench {
 
     static List<Row> run(BenchSettings settings) throws Exception {
         DeliveryBench bench = new DeliveryBench(settings.alarms());
-        try (BenchGateway gateway = new BenchGateway(settings.jar(), settings.alarms(), bench::take)) {
+        try (BenchGateway gateway = BenchGateway.open(settings.jar(), settings.alarms(), bench::take)) {
             long[] ours = bench.ours(gateway);
             long[] bare = BareMail.nanos(gateway.carrierPort(), settings.alarms(), bench.taken);
             return List.of(row("p50", 0.5, ours, bare), row("p99", 0.99, ours, bare));

@@ -33,7 +33,7 @@ final class ThroughputBench {
 
     static List<Row> run(BenchSettings settings) throws IOException, InterruptedException, ExecutionException {
         int sites = Math.max(settings.sites(), settings.mostConnections());
-        try (BenchGateway gateway = new BenchGateway(settings.jar(), sites, letter -> {})) {
+        try (BenchGateway gateway = BenchGateway.open(settings.jar(), sites, letter -> {})) {
             return new ThroughputBench(settings, gateway).rows();
         }
     }

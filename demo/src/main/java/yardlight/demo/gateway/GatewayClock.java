@@ -6,7 +6,8 @@ import java.time.InstantSource;
 
 /**
  * The gateway's time as one sees it from outside: read off the answers to heartbeats, carried on with this machine's
- * clock at the gateway's speed. It is out by the length of one request, times the speed.
+ * clock at the gateway's speed. It is ahead by the way
+ * of one question, times the speed, and never behind.
  */
 public final class GatewayClock implements InstantSource {
 

@@ -65,6 +65,7 @@ class CardsTest {
                 List.of(Fixtures.TANK),
                 Fixtures.at("2026-11-25T02:13"),
                 1,
+                1,
                 Set.of("ana"),
                 Map.of());
         var notice = new Notice(
