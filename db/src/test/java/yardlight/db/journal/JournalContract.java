@@ -99,7 +99,7 @@ abstract class JournalContract {
         jdbc.update(
                 "insert into callout (id, live_site, kind, code, site, ladder, priority, alarms, started_at, notices,"
                         + " told, held, climb, rung, round) values ('a', 'mesa-9', 'calling', 10, 'mesa-9', 'night', 'high', '',"
-                        + " current_timestamp, 0, '', '', 0, 0, 0)");
+                        + " current_timestamp, 0, 1, '', '', 0, 0, 0)");
 
         try (Writing writing = journal.begin()) {
             assertThat(List.of(writing.nextCode(), writing.nextCode(), writing.nextCode()))
