@@ -115,6 +115,7 @@ final class Calls {
                 keys,
                 draft.now(),
                 0,
+                keys.size(),
                 new TreeSet<>(),
                 new TreeMap<>());
         alarms.forEach(alarm -> draft.put(alarm.draft().callout(Optional.of(id)).done()));

@@ -46,12 +46,18 @@ final class Notices {
                 call(make(after, contact, Optional.of(underWay.get().id())));
             }
         }
-        return reached(after, people);
+        return reached(after, people).announcing();
     }
 
-    /** More alarms joined: who was told before hears of them in one text, within their limit even when it is critical. */
+    /**
+     * More alarms joined. Who was told before hears of them in one text once they are twice as many as that text knew,
+     * within their limit even when it is critical; else the ladder's next call says it.
+     */
     Callout.Facts tellMore(Callout.Facts facts) {
-        Callout.Facts after = facts;
+        if (facts.alarms().size() < 2 * facts.announced()) {
+            return facts;
+        }
+        Callout.Facts after = facts.announcing();
         for (String contact : facts.told()) {
             if (underWay(after.id(), contact).isEmpty()) {
                 after = after.withOneMoreNotice();
@@ -115,10 +121,12 @@ final class Notices {
         draft.put(draft.desk(notice.contact()).sends(draft.now(), notice.callouts()));
         draft.log(queued, "queued: " + queued.text());
         notice.callouts()
-                .forEach(id -> draft.callout(id)
-                        .filter(callout -> callout.kind() == Callout.Kind.CALLING)
-                        .ifPresent(callout ->
-                                draft.put(callout.with(reached(callout.facts(), Set.of(notice.contact()))))));
+                .forEach(id -> draft.callout(id).ifPresent(callout -> {
+                    boolean calling = callout.kind() == Callout.Kind.CALLING;
+                    Callout.Facts facts =
+                            calling ? reached(callout.facts(), Set.of(notice.contact())) : callout.facts();
+                    draft.put(callout.with(facts.announcing()));
+                }));
     }
 
     void keep(Notice notice, Instant until, String why) {

@@ -73,6 +73,32 @@ class OneCauseOneTextScenarioTest {
     }
 
     @Test
+    void so_do_sixty_that_take_a_little_more_than_a_minute() {
+        Night night = new Night(theSetup());
+        for (int i = 0; i < 60; i++) {
+            night.active(after(i * 66 / 60), new AlarmKey("mesa-9", "point-" + i, "high"), Priority.HIGH);
+        }
+        night.run(after(420));
+
+        assertThat(night.texts())
+                .filteredOn(text -> text.contact().equals("ana"))
+                .hasSizeLessThanOrEqualTo(4);
+        assertThat(night.texts()).anySatisfy(text -> assertThat(text.words()).contains("60 alarms"));
+    }
+
+    @Test
+    void a_flood_that_goes_on_is_told_again_when_it_has_doubled() {
+        Night night = new Night(theSetup());
+        for (int i = 0; i < 280; i++) {
+            night.active(after(i), new AlarmKey("mesa-9", "point-" + i, "high"), Priority.HIGH);
+        }
+        night.run(after(290));
+
+        assertThat(night.texts()).hasSize(5);
+        assertThat(night.texts().get(3).words()).startsWith("MESA 9: 12");
+    }
+
+    @Test
     void a_flood_in_one_post_is_one_text_and_one_callout() {
         Night night = new Night(theSetup());
         var reports = IntStream.range(0, 60)

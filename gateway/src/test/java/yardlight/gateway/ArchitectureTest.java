@@ -16,6 +16,8 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.Date;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.RestController;
@@ -65,6 +67,34 @@ class ArchitectureTest {
     @Test
     void features_do_not_lean_on_each_other_in_a_circle() {
         slices().matching("yardlight.gateway.(*)..").should().beFreeOfCycles().check(GATEWAY);
+    }
+
+    /** What features share is small and has no doors of its own; a feature that knows another one is one feature. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "answer",
+                "board",
+                "boxes",
+                "calendar",
+                "describe",
+                "dispatch",
+                "due",
+                "health",
+                "home",
+                "mail",
+                "owner",
+                "record",
+                "rehearsal"
+            })
+    void no_feature_reaches_into_another(String feature) {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("yardlight.gateway." + feature + "..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("yardlight.gateway." + feature + "..")
+                .check(GATEWAY);
     }
 
     /** A rule that a controller asks for by state stands in the engine's table; here it would stand a second time. */

@@ -106,7 +106,23 @@ class DoorsIT {
         JsonNode api = Web.json(web.get("/v3/api-docs"));
 
         assertThat(api.get("openapi").asString()).startsWith("3.1");
+        assertThat(api.get("info").get("title").asString()).isEqualTo("Yardlight");
         assertThat(api.get("paths").propertyNames()).contains("/api/v1/events", "/api/v1/setup", "/api/v1/log");
+        JsonNode events = api.get("paths")
+                .get("/api/v1/events")
+                .get("post")
+                .get("requestBody")
+                .get("content");
+        assertThat(events.propertyNames())
+                .containsExactlyInAnyOrder(
+                        "application/json", "application/x-ndjson", "application/x-www-form-urlencoded");
+        assertThat(events.get("application/x-ndjson")
+                        .get("schema")
+                        .get("properties")
+                        .get("value")
+                        .get("type")
+                        .asString())
+                .isEqualTo("number");
     }
 
     @Test

@@ -138,66 +138,6 @@ class NightIT {
         assertThat(Web.json(late).get("detail").asString()).contains("occurred again");
     }
 
-    @Test
-    void a_bad_setup_is_refused_and_the_good_one_stays() {
-        HttpResponse<String> refused =
-                web.put("/api/v1/setup", "application/yaml", Documents.WRONG_ALL_OVER, Web.owner());
-
-        assertThat(refused.statusCode()).isEqualTo(422);
-        assertThat(Web.json(refused).get("errors").size()).isGreaterThan(15);
-        HttpResponse<String> kept = web.get("/api/v1/setup", Web.owner());
-        assertThat(kept.headers().firstValue("Content-Type")).contains("application/yaml");
-        assertThat(kept.body()).isEqualTo(Documents.CONTRACT);
-        HttpResponse<String> json = web.get("/api/v1/setup", "Authorization", Doors.basic("owner"), "Accept", JSON);
-        assertThat(Web.json(json).get("contacts").get(0).get("id").asString()).isEqualTo("ana");
-    }
-
-    @Test
-    void a_rehearsal_says_who_would_be_told() {
-        HttpResponse<String> rehearsal = web.post("/api/v1/rehearsals", JSON, """
-                {"site": "mesa-9", "point": "water-tank", "condition": "high-high", "at": "2026-11-25T08:13:00Z",
-                 "answers": [{"contact": "ben", "after": "PT12M"}]}
-                """, Web.owner());
-
-        assertThat(rehearsal.statusCode()).isEqualTo(200);
-        JsonNode first = Web.json(rehearsal).get(0);
-        assertThat(first.get("at").asString()).isEqualTo("2026-11-25T08:13:00Z");
-        assertThat(first.get("what").asString()).isEqualTo("told");
-        assertThat(first.get("contact").asString()).isEqualTo("ana");
-        assertThat(first.get("channel").asString()).isEqualTo("sms-mail");
-    }
-
-    @Test
-    void a_key_that_was_revoked_opens_nothing() {
-        HttpResponse<String> made = web.post("/api/v1/boxes/mesa-9-box/keys", JSON, "", Web.owner());
-        String key = Web.json(made).get("key").asString();
-        String where = made.headers().firstValue("Location").orElseThrow();
-        assertThat(heartbeat(key).statusCode()).isEqualTo(202);
-
-        assertThat(web.call("DELETE", where, Web.owner()).statusCode()).isEqualTo(204);
-
-        assertThat(heartbeat(key).statusCode()).isEqualTo(401);
-        assertThat(web.call("DELETE", where, Web.owner()).statusCode()).isEqualTo(404);
-    }
-
-    @Test
-    void a_box_that_left_the_setup_is_not_known_any_more() {
-        String key = key();
-        assertThat(heartbeat(key).statusCode()).isEqualTo(202);
-
-        web.put(
-                "/api/v1/setup",
-                "application/yaml",
-                Documents.CONTRACT.replace("id: mesa-9-box", "id: mesa-9-other"),
-                Web.owner());
-
-        assertThat(heartbeat(key).statusCode()).isEqualTo(401);
-    }
-
-    private HttpResponse<String> heartbeat(String key) {
-        return web.post("/api/v1/heartbeats", JSON, "", "Authorization", "Bearer " + key);
-    }
-
     private JsonNode event(String fields) {
         HttpResponse<String> answer = web.post("/api/v1/events", FORM, fields, "Authorization", "Bearer " + key());
         assertThat(answer.statusCode()).isEqualTo(202);

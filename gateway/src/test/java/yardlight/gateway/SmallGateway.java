@@ -8,6 +8,7 @@ import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import javax.sql.DataSource;
 import org.springframework.context.annotation.AnnotationConfigApplicationContext;
@@ -18,6 +19,7 @@ import yardlight.db.TestDatabase;
 import yardlight.escalation.Stimulus;
 import yardlight.escalation.setup.Setup;
 import yardlight.gateway.clock.Pace;
+import yardlight.gateway.lane.CurrentSetup;
 import yardlight.gateway.lane.Intake;
 import yardlight.gateway.lane.Lane;
 import yardlight.gateway.lane.SetupSource;
@@ -26,6 +28,7 @@ import yardlight.gateway.lane.SetupSource;
 public final class SmallGateway implements AutoCloseable {
 
     private static final AtomicInteger NUMBER = new AtomicInteger();
+    private static final Map<String, Setup> DOCUMENTS = new ConcurrentHashMap<>();
 
     private final AnnotationConfigApplicationContext context = new AnnotationConfigApplicationContext();
     private final JdbcTemplate jdbc;
@@ -41,7 +44,7 @@ public final class SmallGateway implements AutoCloseable {
         context.registerBean(MeterRegistry.class, SimpleMeterRegistry::new);
         context.registerBean(InstantSource.class, () -> SmallGateway::now);
         context.registerBean(Pace.class, () -> Pace.REAL);
-        context.registerBean(SetupSource.class, () -> document -> setup);
+        context.registerBean(SetupSource.class, () -> document -> DOCUMENTS.getOrDefault(document, setup));
         channels.forEach(channel -> context.registerBean("channel-" + channel.name(), Channel.class, () -> channel));
         context.scan("yardlight.db.due", "yardlight.db.outbox", "yardlight.db.figures");
         for (String name : packages) {
@@ -50,8 +53,20 @@ public final class SmallGateway implements AutoCloseable {
         context.refresh();
         jdbc = new JdbcTemplate(source);
         if (jdbc.queryForObject("select setup_version from lane", Integer.class) == 0) {
-            lane().setup("document " + NUMBER.incrementAndGet(), new Stimulus.SetupChanged(setup, "owner"));
+            store(setup);
         }
+    }
+
+    /** Stores another setup; its document only names it. */
+    public void store(Setup setup) {
+        String document = "document " + NUMBER.incrementAndGet();
+        DOCUMENTS.put(document, setup);
+        lane().setup(document, new Stimulus.SetupChanged(setup, "owner"));
+    }
+
+    /** The setup that this gateway goes by now. */
+    public Setup setup() {
+        return context.getBean(CurrentSetup.class).setup();
     }
 
     private static Instant now() {

@@ -20,7 +20,10 @@ public final class WholeGateway {
     private WholeGateway() {}
 
     public static void settings(DynamicPropertyRegistry registry) {
-        registry.add("yardlight.home", WholeGateway::home);
+        Path home = home();
+        registry.add("yardlight.home", () -> home);
+        // The application puts its file into its home before it sees what a test registers.
+        registry.add("spring.datasource.url", () -> "jdbc:h2:file:" + home + "/yardlight;WRITE_DELAY=0");
         registry.add("yardlight.owner-password", () -> GatewayTest.PASSWORD);
         registry.add("yardlight.public-url", () -> "https://yl.example");
         registry.add("yardlight.replies.key", () -> GatewayTest.REPLIES_KEY);
@@ -31,7 +34,7 @@ public final class WholeGateway {
 
     private static Path home() {
         try {
-            return Files.createTempDirectory(Path.of("target"), "home");
+            return Files.createTempDirectory(Path.of("target"), "home").toAbsolutePath();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -39,6 +39,7 @@ public final class CalloutColumns {
                 text("alarms", callout -> Compact.join(callout.facts().alarms(), Compact::key)),
                 time("started_at", callout -> callout.facts().startedAt()),
                 number("notices", callout -> callout.facts().notices()),
+                number("announced", callout -> callout.facts().announced()),
                 text("told", callout -> Compact.join(callout.facts().told(), Function.identity())),
                 text(
                         "held",
@@ -100,6 +101,7 @@ public final class CalloutColumns {
                 Compact.split(row.text("alarms"), Compact::key),
                 row.time("started_at"),
                 row.number("notices"),
+                row.number("announced"),
                 new TreeSet<>(Compact.split(row.text("told"), Function.identity())),
                 held(row.text("held")));
     }

@@ -39,7 +39,7 @@ final class Slice {
         this.picture = new Picture(setup);
     }
 
-    /** Lays a decision over what was read. A callout that is new has no notices to be read. */
+    /** Lays a decision over what was read. What it put down is not to be read over it. */
     void apply(Changes changes) {
         changes.alarms().forEach(alarm -> alarms.add(alarm.key()));
         changes.notices().forEach(notice -> notices.add(notice.id()));
@@ -78,8 +78,17 @@ final class Slice {
         reads.notices(ids.stream().filter(notices::add).toList()).forEach(this::keep);
     }
 
+    /**
+     * Whoever asks for the notices of a callout has looked at the callout before, or is just making it: one that was not
+     * looked at is new and has none. Without this each new callout of a batch would cost a query.
+     */
     void needUnsent(Collection<String> ofCallouts) {
-        reads.unsent(ofCallouts.stream().filter(unsent::add).toList()).stream()
+        reads
+                .unsent(ofCallouts.stream()
+                        .filter(callouts::contains)
+                        .filter(unsent::add)
+                        .toList())
+                .stream()
                 .filter(one -> notices.add(one.notice().id()))
                 .forEach(this::keep);
     }

@@ -3,9 +3,8 @@ package yardlight.db.journal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import yardlight.db.columns.AlarmColumns;
 import yardlight.db.columns.AlarmColumns.Occurrence;
 import yardlight.db.columns.BoxColumns;
@@ -15,9 +14,6 @@ import yardlight.db.columns.FloodColumns;
 import yardlight.db.columns.FloodColumns.SiteFlood;
 import yardlight.db.columns.Table;
 import yardlight.escalation.alarm.Alarm;
-import yardlight.escalation.heartbeat.BoxWatch;
-import yardlight.escalation.ladder.Callout;
-import yardlight.escalation.quiet.Desk;
 
 /** Writes the changed state: each row once, inserts and updates apart, each in a batch. */
 final class StateStore {
@@ -38,48 +34,57 @@ final class StateStore {
         Changed changed = sheet.changed();
         Kept kept = sheet.kept();
         alarms(changed.alarms.values(), kept);
-        save(CalloutColumns.TABLE, changed.callouts.values(), callout -> has(kept.callouts, callout, Callout::id));
-        save(DeskColumns.TABLE, changed.desks.values(), desk -> has(kept.desks, desk, Desk::contact));
-        save(BoxColumns.TABLE, changed.boxes.values(), watch -> has(kept.boxes, watch, BoxWatch::box));
+        save(CalloutColumns.TABLE, changed.callouts.values(), callout -> kept.callouts.get(callout.id()));
+        save(DeskColumns.TABLE, changed.desks.values(), desk -> kept.desks.get(desk.contact()));
+        save(BoxColumns.TABLE, changed.boxes.values(), watch -> kept.boxes.get(watch.box()));
         List<SiteFlood> floods = changed.floods.entrySet().stream()
                 .map(one -> new SiteFlood(one.getKey(), one.getValue()))
                 .toList();
-        save(FloodColumns.TABLE, floods, flood -> has(kept.floods, flood, SiteFlood::site));
+        save(
+                FloodColumns.TABLE,
+                floods,
+                flood -> kept.floods.containsKey(flood.site())
+                        ? new SiteFlood(flood.site(), kept.floods.get(flood.site()))
+                        : null);
     }
 
     /** An older occurrence gives up its place before the new one takes it; one that never occurred leaves nothing. */
     private void alarms(Collection<Alarm> changed, Kept kept) {
-        List<Alarm> followed = kept.alarms.values().stream()
-                .filter(alarm -> !newest(alarm).id().equals(alarm.id()))
-                .toList();
+        List<Alarm> followed =
+                kept.alarms.values().stream().filter(alarm -> !isNewest(alarm)).toList();
         pen.write(SUPERSEDE, ids(followed, alarm -> alarm.occurrence() > 0), (row, id) -> row.setString(1, id));
         pen.write(DELETE, ids(followed, alarm -> alarm.occurrence() == 0), (row, id) -> row.setString(1, id));
         List<Occurrence> rows = changed.stream()
-                .filter(alarm -> alarm.occurrence() > 0 || newest(alarm).id().equals(alarm.id()))
-                .map(alarm -> new Occurrence(alarm, newest(alarm).id().equals(alarm.id())))
+                .filter(alarm -> alarm.occurrence() > 0 || isNewest(alarm))
+                .map(alarm -> new Occurrence(alarm, isNewest(alarm)))
                 .toList();
         save(AlarmColumns.TABLE, rows, row -> {
             Alarm before = kept.alarms.get(row.alarm().key());
-            return before != null && before.id().equals(row.alarm().id());
+            boolean same = before != null && before.id().equals(row.alarm().id());
+            return same ? new Occurrence(before, true) : null;
         });
     }
 
-    private Alarm newest(Alarm alarm) {
-        return sheet.alarm(alarm.key());
+    private boolean isNewest(Alarm alarm) {
+        return sheet.alarm(alarm.key()).id().equals(alarm.id());
     }
 
     private static List<String> ids(List<Alarm> alarms, Predicate<Alarm> which) {
         return alarms.stream().filter(which).map(Alarm::id).toList();
     }
 
-    private static <T> boolean has(Map<String, ?> kept, T row, Function<T, String> id) {
-        return kept.containsKey(id.apply(row));
-    }
-
-    private <T> void save(Table<T> table, Collection<T> rows, Predicate<T> exists) {
+    /** A decision may put down what is as it was, such as the other alarms of a flood: that is not written. */
+    private <T> void save(Table<T> table, Collection<T> rows, UnaryOperator<T> stored) {
         var inserts = new ArrayList<T>();
         var updates = new ArrayList<T>();
-        rows.forEach(row -> (exists.test(row) ? updates : inserts).add(row));
+        for (T row : rows) {
+            T before = stored.apply(row);
+            if (before == null) {
+                inserts.add(row);
+            } else if (!before.equals(row)) {
+                updates.add(row);
+            }
+        }
         pen.insert(table, inserts);
         pen.update(table, updates);
     }

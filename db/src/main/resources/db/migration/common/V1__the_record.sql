@@ -97,6 +97,7 @@ create table callout (
     alarms varchar(100000) not null,
     started_at timestamp(6) with time zone not null,
     notices integer not null,
+    announced integer not null,
     told varchar(100000) not null,
     held varchar(100000) not null,
     climb integer not null,

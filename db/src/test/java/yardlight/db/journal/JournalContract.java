@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.sql.Timestamp;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -16,14 +17,20 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.jdbc.core.JdbcTemplate;
+import yardlight.db.CountingDataSource;
 import yardlight.db.TestDatabase;
 import yardlight.db.columns.AlarmColumns;
+import yardlight.escalation.Decision;
 import yardlight.escalation.Entry;
+import yardlight.escalation.Escalator;
 import yardlight.escalation.Fixtures;
+import yardlight.escalation.Stimulus;
 import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.NoticeState;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.wording.Links;
 
 /** What the journal has to do on every database. */
 abstract class JournalContract {
@@ -112,6 +119,49 @@ abstract class JournalContract {
                 assertThat(next.setupVersion()).isEqualTo(version).isEqualTo(1);
                 assertThat(next.setupDocument()).contains("sites: []");
             }
+        }
+    }
+
+    @Test
+    void needs_as_many_statements_for_a_large_batch_as_for_a_small_one() {
+        statements(2, "warm");
+        long small = statements(2, "small");
+        long large = statements(9, "larger");
+        long again = statements(400, "larger");
+
+        assertThat(large).isEqualTo(small).isLessThan(40);
+        assertThat(again).isLessThanOrEqualTo(large);
+    }
+
+    /** How many statements it takes to store so many events of points whose names begin like this, at most nine of them. */
+    private long statements(int events, String points) {
+        Instant now = Fixtures.at("2026-11-25T01:00").plusSeconds(points.length() * 3600L + events);
+        var counting = new CountingDataSource(source);
+        try (var counted = new Journal(counting.proxy())) {
+            long before;
+            try (Writing writing = counted.begin()) {
+                before = counting.queries() - 1;
+                var posted = new ArrayList<Stimulus>();
+                var wants = new Wants(Fixtures.theSetup());
+                var names = new ArrayList<String>();
+                for (int i = 0; i < events; i++) {
+                    var key = new AlarmKey("mesa-9", points + "-" + i % 9, "high");
+                    posted.add(new Stimulus.Reported("mesa-9-box", List.of(Fixtures.active(key, now))));
+                    names.add(PostedRecord.name("mesa-9-box", points + events + "-" + i));
+                }
+                posted.forEach(wants::add);
+                Sheet sheet = writing.sheet(Fixtures.theSetup());
+                sheet.prepare(wants);
+                writing.known(names, now.minusSeconds(60));
+                var escalator = new Escalator(Links.NONE, writing::nextCode);
+                for (Stimulus stimulus : posted) {
+                    Decision decision = escalator.decide(sheet, stimulus, now);
+                    sheet.apply(decision.changes());
+                    writing.log(now, decision.entries());
+                }
+                writing.commit(sheet, now);
+            }
+            return counting.queries() - before;
         }
     }
 

@@ -42,6 +42,7 @@ public sealed interface Callout {
      * @param code the short number that a person answers with
      * @param priority that of its most urgent alarm
      * @param notices how many notices were made for it so far
+     * @param announced how many of its alarms the newest text knew of
      * @param told contacts who were called, or whose notice is on its way
      * @param held contacts whose notice waits for the end of their quiet hours, and when that is
      */
@@ -54,6 +55,7 @@ public sealed interface Callout {
             List<AlarmKey> alarms,
             Instant startedAt,
             int notices,
+            int announced,
             Set<String> told,
             Map<String, Instant> held) {
 
@@ -65,19 +67,24 @@ public sealed interface Callout {
         }
 
         public Facts withPriority(Priority next) {
-            return new Facts(id, code, site, ladder, next, alarms, startedAt, notices, told, held);
+            return new Facts(id, code, site, ladder, next, alarms, startedAt, notices, announced, told, held);
         }
 
         public Facts withAlarms(List<AlarmKey> next) {
-            return new Facts(id, code, site, ladder, priority, next, startedAt, notices, told, held);
+            return new Facts(id, code, site, ladder, priority, next, startedAt, notices, announced, told, held);
+        }
+
+        /** The callout once a text knows of all its alarms. */
+        public Facts announcing() {
+            return new Facts(id, code, site, ladder, priority, alarms, startedAt, notices, alarms.size(), told, held);
         }
 
         public Facts withOneMoreNotice() {
-            return new Facts(id, code, site, ladder, priority, alarms, startedAt, notices + 1, told, held);
+            return new Facts(id, code, site, ladder, priority, alarms, startedAt, notices + 1, announced, told, held);
         }
 
         public Facts withReached(Set<String> nowTold, Map<String, Instant> nowHeld) {
-            return new Facts(id, code, site, ladder, priority, alarms, startedAt, notices, nowTold, nowHeld);
+            return new Facts(id, code, site, ladder, priority, alarms, startedAt, notices, announced, nowTold, nowHeld);
         }
     }
 

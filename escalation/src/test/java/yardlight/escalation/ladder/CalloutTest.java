@@ -26,6 +26,7 @@ class CalloutTest {
             List.of(Fixtures.TANK),
             NOW,
             1,
+            1,
             Set.of("ben", "ana"),
             Map.of("ben", NOW, "ana", NOW));
 

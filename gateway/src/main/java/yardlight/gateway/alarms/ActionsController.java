@@ -26,6 +26,9 @@ class ActionsController {
 
     private static final int LONGEST_NOTE = 200;
 
+    /** The engine has the same limit, and the last word. */
+    private static final Duration LONGEST_SHELF = Duration.ofDays(7);
+
     private final Actions actions;
     private final SetupInForce inForce;
 
@@ -54,8 +57,11 @@ class ActionsController {
     AlarmView shelve(@PathVariable String id, HttpServletRequest request, Principal login) throws IOException {
         return act(id, request, fields -> {
             fields.needs("for", "reason");
-            Optional<Duration> length = fields.duration("for");
+            Optional<Duration> length = fields.duration("for", Duration.ofSeconds(1), LONGEST_SHELF);
             Optional<String> reason = fields.text("reason", LONGEST_NOTE);
+            if (reason.filter(String::isEmpty).isPresent()) {
+                fields.fault("reason", "must say something");
+            }
             return key -> new Stimulus.Shelve(key, length.orElseThrow(), reason.orElseThrow(), login.getName());
         });
     }

@@ -35,6 +35,7 @@ final class Cards {
                 reading(alarm),
                 alarm.occurredAt().map(clock::read).orElse(""),
                 alarm.measured().text().orElse(""),
+                recorded.callout().map(Cards::said).orElse(""),
                 recorded.callout()
                         .map(callout -> Standing.next(callout, clock, names))
                         .orElse(""),
@@ -58,14 +59,19 @@ final class Cards {
                 .orElse("");
     }
 
+    /** The newest text; notices that wait have none yet. */
+    private static String said(RecordedCallout callout) {
+        return callout.notices().stream()
+                .map(notice -> notice.notice().text())
+                .filter(text -> !text.isEmpty())
+                .reduce("", (older, newer) -> newer);
+    }
+
     private List<Sheet.Saying> sayings(RecordedCallout callout, Clockface clock) {
         return callout.notices().stream().map(notice -> saying(notice, clock)).toList();
     }
 
     private Sheet.Saying saying(RecordedNotice notice, Clockface clock) {
-        return new Sheet.Saying(
-                names.contact(notice.notice().contact()),
-                Standing.of(notice, clock),
-                notice.notice().text());
+        return new Sheet.Saying(names.contact(notice.notice().contact()), Standing.of(notice, clock));
     }
 }

@@ -27,6 +27,7 @@ record Sheet(
      *
      * @param standing how it stands, {@code Nobody has it}
      * @param reading value against limit; may be empty
+     * @param said the text that went out last; may be empty
      * @param next what happens next by itself; may be empty
      */
     record Card(
@@ -37,11 +38,12 @@ record Sheet(
             String reading,
             String since,
             String text,
+            String said,
             String next,
             List<Saying> sayings) {}
 
-    /** What one person was told: to whom, by which way and what became of it. */
-    record Saying(String contact, String words, String text) {}
+    /** Who was told, by which way, and what became of it. */
+    record Saying(String contact, String words) {}
 
     /**
      * One site.

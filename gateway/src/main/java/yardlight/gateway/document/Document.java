@@ -91,6 +91,6 @@ public record Document(Node root, List<Fault> faults, boolean loose) {
 
     /** A part of this document as an object. */
     public Fields fields(Node part, String pointer, Faults found) {
-        return new Fields(part, pointer, found, loose);
+        return new Fields(part, pointer, found, new Typing(loose));
     }
 }

@@ -22,14 +22,14 @@ public final class Fields {
     private final Map<String, Node> members;
     private final String pointer;
     private final Faults faults;
-    private final boolean loose;
+    private final Typing typing;
     private final boolean anObject;
     private final Set<String> asked = new LinkedHashSet<>();
 
-    Fields(Node node, String pointer, Faults faults, boolean loose) {
+    Fields(Node node, String pointer, Faults faults, Typing typing) {
         this.pointer = pointer;
         this.faults = faults;
-        this.loose = loose;
+        this.typing = typing;
         this.anObject = node instanceof Node.Members;
         if (node instanceof Node.Members object) {
             members = object.nodes();
@@ -98,9 +98,17 @@ public final class Fields {
         return as(name, "must be an ISO 8601 duration such as PT5M", text -> Optional.of(Duration.parse(text)));
     }
 
+    /** A duration within bounds, both included. */
+    public Optional<Duration> duration(String name, Duration least, Duration most) {
+        return duration(name)
+                .flatMap(length -> length.compareTo(least) < 0 || length.compareTo(most) > 0
+                        ? wrong(name, "must be from " + least + " to " + most)
+                        : Optional.of(length));
+    }
+
     public Optional<BigDecimal> number(String name) {
         return node(name).flatMap(node -> {
-            Optional<BigDecimal> number = numeral(node).flatMap(Numbers::of);
+            Optional<BigDecimal> number = typing.number(node).flatMap(Numbers::of);
             return number.isPresent()
                     ? number
                     : wrong(name, "must be a number of at most 18 digits, 9 of them after the point");
@@ -109,7 +117,7 @@ public final class Fields {
 
     public Optional<Integer> whole(String name, int least, int most) {
         return node(name).flatMap(node -> {
-            Optional<Integer> number = numeral(node)
+            Optional<Integer> number = typing.number(node)
                     .filter(text -> text.matches("-?\\d{1,9}"))
                     .map(Integer::valueOf)
                     .filter(value -> value >= least && value <= most);
@@ -119,23 +127,19 @@ public final class Fields {
 
     public Optional<Boolean> flag(String name) {
         return node(name).flatMap(node -> {
-            if (node instanceof Node.Flag flag) {
-                return Optional.of(flag.value());
-            }
-            boolean word =
-                    loose && node instanceof Node.Text text && text.value().matches("true|false");
-            return word ? Optional.of(((Node.Text) node).value().equals("true")) : wrong(name, "must be true or false");
+            Optional<Boolean> flag = typing.flag(node);
+            return flag.isPresent() ? flag : wrong(name, "must be true or false");
         });
     }
 
     /** The names and values of a member that is an object itself. */
     public Optional<Fields> object(String name) {
-        return node(name).map(node -> new Fields(node, pointer(name), faults, loose));
+        return node(name).map(node -> new Fields(node, pointer(name), faults, typing));
     }
 
     /** A member as a document of its own, whose pointers begin there. */
     public Optional<Document> part(String name) {
-        return node(name).map(node -> new Document(node, List.of(), loose));
+        return node(name).map(node -> new Document(node, List.of(), typing.loose()));
     }
 
     public Set<String> names() {
@@ -147,7 +151,7 @@ public final class Fields {
     public List<Fields> objects(String name) {
         var objects = new ArrayList<Fields>();
         for (Node item : items(name)) {
-            objects.add(new Fields(item, pointer(name) + "/" + objects.size(), faults, loose));
+            objects.add(new Fields(item, pointer(name) + "/" + objects.size(), faults, typing));
         }
         return objects;
     }
@@ -156,7 +160,7 @@ public final class Fields {
     public List<String> texts(String name) {
         var texts = new ArrayList<String>();
         for (Node item : items(name)) {
-            Optional<String> text = scalar(item).filter(value -> !Texts.broken(value));
+            Optional<String> text = typing.text(item).filter(value -> !Texts.broken(value));
             if (text.isEmpty()) {
                 faults.add(pointer(name) + "/" + texts.size(), "must be a text");
             }
@@ -190,26 +194,9 @@ public final class Fields {
 
     private Optional<String> written(String name, String rule) {
         return node(name).flatMap(node -> {
-            Optional<String> text = scalar(node);
+            Optional<String> text = typing.text(node);
             return text.isPresent() ? text : wrong(name, rule);
         });
-    }
-
-    private Optional<String> scalar(Node node) {
-        if (node instanceof Node.Text text) {
-            return Optional.of(text.value());
-        }
-        if (loose && node instanceof Node.Number number) {
-            return Optional.of(number.written());
-        }
-        return loose && node instanceof Node.Flag flag ? Optional.of(Boolean.toString(flag.value())) : Optional.empty();
-    }
-
-    private Optional<String> numeral(Node node) {
-        if (node instanceof Node.Number number) {
-            return Optional.of(number.written());
-        }
-        return loose && node instanceof Node.Text text ? Optional.of(text.value()) : Optional.empty();
     }
 
     private <T> Optional<T> wrong(String name, String rule) {

@@ -13,14 +13,14 @@ import yardlight.gateway.problem.Problem;
 final class TreeReader {
 
     private final JsonParser parser;
-    private final List<Fault> faults = new ArrayList<>();
+    private final Faults faults = new Faults();
 
     TreeReader(JsonParser parser) {
         this.parser = parser;
     }
 
     List<Fault> faults() {
-        return faults;
+        return faults.list();
     }
 
     Node root() {
@@ -37,7 +37,7 @@ final class TreeReader {
 
     private Node node(JsonToken token, String pointer) {
         if (parser instanceof YAMLParser yaml && yaml.isCurrentAlias()) {
-            faults.add(Fault.at(pointer, "must be written out: aliases are not followed"));
+            faults.add(pointer, "must be written out: aliases are not followed");
             return new Node.Nothing();
         }
         return switch (token) {
@@ -59,7 +59,7 @@ final class TreeReader {
             String place = Pointers.member(pointer, name);
             Node node = node(parser.nextToken(), place);
             if (members.putIfAbsent(name, node) != null) {
-                faults.add(Fault.at(place, "must not be there twice"));
+                faults.add(place, "must not be there twice");
             }
         }
         return new Node.Members(members);

@@ -30,7 +30,7 @@ final class CallingReader {
 
     Roster roster(Fields fields) {
         String id = Ids.of(fields);
-        Optional<Duration> tour = Spans.between(fields.needs("tour"), "tour", Duration.ofHours(1), LONGEST_TOUR);
+        Optional<Duration> tour = fields.needs("tour").duration("tour", Duration.ofHours(1), LONGEST_TOUR);
         var roster = new Roster(
                 id,
                 zones.orShared(fields),
@@ -81,8 +81,7 @@ final class CallingReader {
     private static Rung rung(Fields fields) {
         var rung = new Rung(
                 atLeastOne(fields, "call"),
-                Spans.between(fields, "wait", Duration.ofSeconds(1), LONGEST_WAIT)
-                        .orElse(USUAL_WAIT),
+                fields.duration("wait", Duration.ofSeconds(1), LONGEST_WAIT).orElse(USUAL_WAIT),
                 fields.whole("rounds", 1, 100).orElse(1));
         fields.nothingElse();
         return rung;

@@ -33,9 +33,8 @@ final class PlaceReader {
         String id = Ids.of(fields);
         Optional<Fields> heartbeat = fields.object("heartbeat");
         Optional<Duration> every = heartbeat.flatMap(
-                beat -> Spans.between(beat.needs("every"), "every", Duration.ofSeconds(1), LONGEST_HEARTBEAT));
-        Optional<Duration> grace =
-                heartbeat.flatMap(beat -> Spans.between(beat, "grace", Duration.ZERO, LONGEST_HEARTBEAT));
+                beat -> beat.needs("every").duration("every", Duration.ofSeconds(1), LONGEST_HEARTBEAT));
+        Optional<Duration> grace = heartbeat.flatMap(beat -> beat.duration("grace", Duration.ZERO, LONGEST_HEARTBEAT));
         var box = new Box(
                 id,
                 Ids.reference(fields, "site"),
@@ -66,10 +65,10 @@ final class PlaceReader {
 
     private static Timing timing(Fields fields) {
         return new Timing(
-                Spans.between(fields, "onDelay", Duration.ZERO, LONGEST_DELAY).orElse(Duration.ZERO),
-                Spans.between(fields, "offDelay", Duration.ZERO, LONGEST_DELAY).orElse(Duration.ZERO),
+                fields.duration("onDelay", Duration.ZERO, LONGEST_DELAY).orElse(Duration.ZERO),
+                fields.duration("offDelay", Duration.ZERO, LONGEST_DELAY).orElse(Duration.ZERO),
                 fields.flag("latching").orElse(false),
-                Spans.between(fields, "reAlarm", Duration.ofMinutes(1), LONGEST_REALARM),
+                fields.duration("reAlarm", Duration.ofMinutes(1), LONGEST_REALARM),
                 Nuisance.Numbers.USUAL);
     }
 }

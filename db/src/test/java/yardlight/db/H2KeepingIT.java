@@ -1,0 +1,9 @@
+package yardlight.db;
+
+class H2KeepingIT extends KeepingContract {
+
+    @Override
+    TestDatabase database() {
+        return TestDatabase.H2;
+    }
+}

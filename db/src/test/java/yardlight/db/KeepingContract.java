@@ -1,0 +1,117 @@
+package yardlight.db;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.springframework.context.ConfigurableApplicationContext;
+import yardlight.db.boxkey.BoxKey;
+import yardlight.db.boxkey.BoxKeys;
+import yardlight.db.link.AnswerLinks;
+import yardlight.db.person.People;
+import yardlight.db.person.Person;
+import yardlight.db.person.Role;
+import yardlight.db.secret.Secrets;
+import yardlight.db.setup.SetupVersions;
+
+/** The things that are kept beside the record, on every database. The tables must be those that the entities expect. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+abstract class KeepingContract {
+
+    private static final Instant NOW = Instant.parse("2026-11-25T08:13:00Z");
+
+    private ConfigurableApplicationContext context;
+
+    abstract TestDatabase database();
+
+    @BeforeAll
+    void start() {
+        context = DbApplication.on(database());
+    }
+
+    @AfterAll
+    void stop() {
+        context.close();
+    }
+
+    @Test
+    void people_are_kept_and_replaced_by_login() {
+        People people = context.getBean(People.class);
+
+        people.keep(new Person("owner", "{x}one", Role.OWNER), NOW);
+        people.keep(new Person("owner", "{x}two", Role.OWNER), NOW);
+        boolean added = people.keepIfNew(new Person("owner", "{x}three", Role.OWNER), NOW);
+
+        assertThat(added).isFalse();
+        assertThat(people.byLogin("owner")).contains(new Person("owner", "{x}two", Role.OWNER));
+        assertThat(people.byLogin("nobody")).isEmpty();
+        assertThat(people.all()).hasSize(1);
+    }
+
+    @Test
+    void a_box_key_is_found_by_its_hash_and_revoked_once() {
+        BoxKeys keys = context.getBean(BoxKeys.class);
+        var key = new BoxKey("k-1", "mesa-9-box", "a".repeat(64), NOW, Optional.empty());
+        keys.add(key);
+
+        assertThat(keys.byHash("a".repeat(64))).contains(key);
+        assertThat(keys.revoke("other-box", "k-1", NOW)).isFalse();
+        assertThat(keys.revoke("mesa-9-box", "k-1", NOW.plusSeconds(1))).isTrue();
+        assertThat(keys.revoke("mesa-9-box", "k-1", NOW.plusSeconds(2))).isFalse();
+        assertThat(keys.of("mesa-9-box"))
+                .extracting(BoxKey::revokedAt)
+                .containsExactly(Optional.of(NOW.plusSeconds(1)));
+    }
+
+    @Test
+    void a_link_works_once_and_not_after_it_expires() {
+        AnswerLinks links = context.getBean(AnswerLinks.class);
+        links.keep("hash-1", "n-1", NOW.plusSeconds(60));
+        links.keep("hash-1", "n-1", NOW.plusSeconds(90));
+        links.keep("hash-2", "n-2", NOW.plusSeconds(60));
+
+        assertThat(links.byHash("hash-1").orElseThrow().expiresAt()).isEqualTo(NOW.plusSeconds(60));
+        assertThat(links.use("hash-1", NOW)).isTrue();
+        assertThat(links.use("hash-1", NOW)).isFalse();
+        assertThat(links.use("hash-2", NOW.plusSeconds(60))).isFalse();
+        assertThat(links.use("hash-3", NOW)).isFalse();
+    }
+
+    @Test
+    void a_link_followed_twice_at_once_is_used_once() {
+        AnswerLinks links = context.getBean(AnswerLinks.class);
+        links.keep("hash-4", "n-4", NOW.plusSeconds(60));
+
+        List<CompletableFuture<Boolean>> uses = Stream.generate(
+                        () -> CompletableFuture.supplyAsync(() -> links.use("hash-4", NOW)))
+                .limit(3)
+                .toList();
+
+        assertThat(uses.stream().filter(CompletableFuture::join)).hasSize(1);
+    }
+
+    @Test
+    void a_secret_is_made_once_and_the_same_for_everybody() {
+        Secrets secrets = context.getBean(Secrets.class);
+
+        byte[] first = secrets.get("links", () -> "one".getBytes(StandardCharsets.UTF_8), NOW);
+        byte[] second = secrets.get("links", () -> "two".getBytes(StandardCharsets.UTF_8), NOW);
+
+        assertThat(second).isEqualTo(first);
+        assertThat(new String(first, StandardCharsets.UTF_8)).isEqualTo("one");
+    }
+
+    @Test
+    void there_is_no_setup_before_the_first_is_stored() {
+        assertThat(context.getBean(SetupVersions.class).newest()).isEmpty();
+        assertThat(context.getBean(SetupVersions.class).byVersion(1)).isEmpty();
+    }
+}

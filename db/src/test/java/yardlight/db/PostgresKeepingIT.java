@@ -1,0 +1,9 @@
+package yardlight.db;
+
+class PostgresKeepingIT extends KeepingContract {
+
+    @Override
+    TestDatabase database() {
+        return TestDatabase.POSTGRESQL;
+    }
+}

@@ -1,0 +1,78 @@
+package yardlight.gateway.describe;
+
+import io.swagger.v3.oas.models.Components;
+import io.swagger.v3.oas.models.OpenAPI;
+import io.swagger.v3.oas.models.Operation;
+import io.swagger.v3.oas.models.PathItem;
+import io.swagger.v3.oas.models.info.Info;
+import io.swagger.v3.oas.models.media.StringSchema;
+import io.swagger.v3.oas.models.parameters.QueryParameter;
+import io.swagger.v3.oas.models.security.SecurityRequirement;
+import io.swagger.v3.oas.models.security.SecurityScheme;
+import java.util.List;
+import java.util.Map;
+import org.springdoc.core.customizers.OpenApiCustomizer;
+import org.springdoc.core.customizers.OperationCustomizer;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+
+/** What the description says beside the addresses: names, who may ask, and the bodies. */
+@Configuration(proxyBeanMethods = false)
+class Description {
+
+    private static final String PEOPLE = "login";
+    private static final String KEYS = "key";
+    private static final List<String> BY_KEY = List.of("/api/v1/events", "/api/v1/heartbeats", "/api/v1/replies");
+
+    private static final Map<String, List<String>> QUERIES = Map.of(
+            "GET /api/v1/alarms", List.of("site", "state", "from", "to"),
+            "GET /api/v1/log", List.of("from", "to", "site", "contact"));
+
+    @Bean
+    OpenAPI about() {
+        var components = new Components()
+                .addSecuritySchemes(
+                        PEOPLE,
+                        new SecurityScheme().type(SecurityScheme.Type.HTTP).scheme("basic"))
+                .addSecuritySchemes(
+                        KEYS,
+                        new SecurityScheme().type(SecurityScheme.Type.HTTP).scheme("bearer"));
+        var info = new Info()
+                .title("Yardlight")
+                .version("1")
+                .description("Wakes the right person when an unattended place is in trouble. Everything that is wrong"
+                        + " is answered with application/problem+json (RFC 9457).");
+        return new OpenAPI().info(info).components(components);
+    }
+
+    /** Names operations after the feature that they belong to. */
+    @Bean
+    OperationCustomizer names() {
+        return (operation, method) -> {
+            String feature = method.getBeanType().getSimpleName().replace("Controller", "");
+            operation.setTags(List.of(feature));
+            operation.setOperationId(method.getMethod().getName() + feature);
+            return operation;
+        };
+    }
+
+    @Bean
+    OpenApiCustomizer bodies() {
+        return api -> api.getPaths().forEach(Description::complete);
+    }
+
+    private static void complete(String path, PathItem item) {
+        String scheme = BY_KEY.contains(path) ? KEYS : PEOPLE;
+        item.readOperationsMap().forEach((method, operation) -> {
+            operation.setSecurity(List.of(new SecurityRequirement().addList(scheme)));
+            body(method + " " + path, operation);
+        });
+    }
+
+    private static void body(String address, Operation operation) {
+        Bodies.of(address).ifPresent(operation::setRequestBody);
+        for (String name : QUERIES.getOrDefault(address, List.of())) {
+            operation.addParametersItem(new QueryParameter().name(name).schema(new StringSchema()));
+        }
+    }
+}

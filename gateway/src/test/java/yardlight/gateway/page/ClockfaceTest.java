@@ -1,0 +1,45 @@
+package yardlight.gateway.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ClockfaceTest {
+
+    private static final ZoneId CHICAGO = ZoneId.of("America/Chicago");
+    private static final Instant NOW = Instant.parse("2026-11-25T08:13:00Z");
+
+    @Test
+    void reads_the_time_of_the_place_today() {
+        assertThat(new Clockface(CHICAGO, NOW, Locale.ENGLISH).read(NOW)).isEqualTo("2:13 AM");
+        assertThat(new Clockface(CHICAGO, NOW, Locale.forLanguageTag("es")).read(NOW))
+                .isEqualTo("2:13");
+    }
+
+    @Test
+    void names_the_day_when_it_is_another_one_there() {
+        Instant evening = Instant.parse("2026-11-25T05:59:00Z");
+
+        assertThat(new Clockface(CHICAGO, NOW, Locale.ENGLISH).read(evening)).isEqualTo("Nov 24, 11:59 PM");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0, 0 s",
+        "119, 119 s",
+        "120, 2 min",
+        "7199, 119 min",
+        "7200, 2 h",
+        "172799, 47 h",
+        "172800, 2 days",
+        "-5, 0 s"
+    })
+    void tells_how_long_ago_something_was(long seconds, String words) {
+        assertThat(Clockface.ago(NOW.minusSeconds(seconds), NOW)).isEqualTo(words);
+    }
+}
