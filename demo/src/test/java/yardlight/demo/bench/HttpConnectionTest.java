@@ -45,6 +45,17 @@ class HttpConnectionTest {
         }
     }
 
+    @Test
+    void opens_itself_anew_when_the_server_says_that_it_closes() throws IOException {
+        writes("HTTP/1.1 202 \r\nContent-Length: 2\r\nConnection: close\r\n\r\n{}");
+
+        try (HttpConnection http = new HttpConnection(server.getLocalPort())) {
+            assertThat(http.exchange(HttpConnection.get("/"))).isEqualTo(202);
+            writes("HTTP/1.1 200 \r\nContent-Length: 0\r\n\r\n");
+            assertThat(http.exchange(HttpConnection.get("/"))).isEqualTo(200);
+        }
+    }
+
     private static ServerSocket listen() {
         try {
             return new ServerSocket(0, 1, InetAddress.getLoopbackAddress());
