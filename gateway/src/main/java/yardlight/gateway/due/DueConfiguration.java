@@ -1,11 +1,14 @@
 package yardlight.gateway.due;
 
+import io.micrometer.core.instrument.Gauge;
 import io.micrometer.core.instrument.MeterRegistry;
+import io.micrometer.core.instrument.binder.MeterBinder;
 import java.time.InstantSource;
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import yardlight.db.due.Dues;
+import yardlight.db.figures.Figures;
 import yardlight.gateway.clock.Pace;
 import yardlight.gateway.lane.Intake;
 
@@ -22,5 +25,15 @@ class DueConfiguration {
     @Bean
     DueLoop dueLoop(Sweep sweep, InstantSource clock, Pace pace, DueSettings settings) {
         return new DueLoop(sweep, clock, pace, settings);
+    }
+
+    @Bean
+    MeterBinder overdue(Figures figures, InstantSource clock) {
+        return registry -> Gauge.builder(
+                        "yardlight.due.waiting",
+                        figures,
+                        one -> one.overdue(clock.instant()).count())
+                .description("Things that are due and not done yet")
+                .register(registry);
     }
 }

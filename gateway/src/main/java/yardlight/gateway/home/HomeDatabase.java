@@ -27,6 +27,7 @@ final class HomeDatabase implements EnvironmentPostProcessor, Ordered {
         String url = environment.getProperty(URL, "");
         if (url.isBlank()) {
             found.put(URL, url(home));
+            found.put("spring.datasource.username", environment.getProperty("spring.datasource.username", "sa"));
         } else if (url.startsWith("jdbc:postgresql:")) {
             found.put("spring.datasource.hikari.data-source-properties.reWriteBatchedInserts", "true");
         }

@@ -20,6 +20,7 @@ class HomeDatabaseTest {
 
         assertThat(environment.getProperty("spring.datasource.url"))
                 .isEqualTo("jdbc:h2:file:/srv/lamp/yardlight;WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE");
+        assertThat(environment.getProperty("spring.datasource.username")).isEqualTo("sa");
     }
 
     @Test
