@@ -15,6 +15,7 @@ import yardlight.demo.gateway.GatewayClock;
 import yardlight.demo.gateway.GatewayProcess;
 import yardlight.demo.gateway.OwnerDoor;
 import yardlight.demo.gateway.ReplyDoor;
+import yardlight.demo.phone.Browser;
 import yardlight.demo.phone.Phones;
 
 /** The carrier, the gateway and the boxes: opened in this order, closed in the other. */
@@ -55,6 +56,9 @@ public final class Stage implements AutoCloseable {
         gateway.awaitReady(READY_WITHIN);
         owner().putSetup(cast.document());
         places.all().forEach(this::connect);
+        // In fast time a page that is opened for the first time costs minutes: a link that leads nowhere takes that
+        // cost.
+        Browser.answer(gateway.address().resolve("/a/nowhere"));
         setClock();
         heartbeats = Heartbeats.start(places, clock);
         gateway.onEnd(this::ended);
