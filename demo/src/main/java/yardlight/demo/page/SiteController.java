@@ -63,7 +63,7 @@ class SiteController {
                         .map(scale -> String.format(Locale.ROOT, "limit %.1f", scale.limit()))
                         .orElse(""),
                 beyond,
-                beyond ? gauge.undoIt() : gauge.doIt(),
+                beyond ? gauge.buttons().right() : gauge.buttons().wrong(),
                 gauge.scale().isEmpty());
     }
 
