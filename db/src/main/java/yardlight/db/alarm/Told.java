@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Repository;
 import yardlight.db.columns.AlarmColumns;
+import yardlight.db.columns.CalloutColumns;
 import yardlight.db.columns.Column;
 import yardlight.db.columns.NoticeColumns;
 import yardlight.db.columns.Row;
@@ -19,8 +20,10 @@ public class Told {
 
     private static final String NEWEST = "select id from alarm where current_key = ?";
     private static final String NOTICE = NoticeColumns.TABLE.select() + " where id = ?";
-    private static final String ABOUT = AlarmColumns.TABLE.select()
-            + " where callout in (select callout from notice_callout where notice = ?) order by occurred_at, id";
+    private static final String CALLOUTS =
+            CalloutColumns.TABLE.select() + " where id in (select callout from notice_callout where notice = ?)";
+    private static final String NOW =
+            AlarmColumns.TABLE.select() + " where current_key = any(?)" + " order by occurred_at, id";
 
     private static final String MADE = "select id, queued_at from notice where queued_at >= ? order by queued_at, id";
 
@@ -54,6 +57,14 @@ public class Told {
 
     /** The alarms that a notice is about, as they stand now, oldest first. */
     public List<Alarm> about(String notice) {
-        return jdbc.query(ABOUT, (rows, n) -> AlarmColumns.read(new Row(rows)), notice);
+        Object[] keys = jdbc.query(CALLOUTS, (rows, n) -> CalloutColumns.read(new Row(rows)), notice).stream()
+                .flatMap(callout -> callout.facts().alarms().stream())
+                .map(AlarmColumns::key)
+                .distinct()
+                .toArray();
+        return jdbc.query(
+                NOW,
+                statement -> statement.setArray(1, statement.getConnection().createArrayOf("varchar", keys)),
+                (rows, n) -> AlarmColumns.read(new Row(rows)));
     }
 }

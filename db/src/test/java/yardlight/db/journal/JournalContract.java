@@ -97,9 +97,9 @@ abstract class JournalContract {
     void gives_out_codes_in_turn_and_leaves_out_those_that_live_callouts_have() {
         jdbc.update("update lane set last_code = 998");
         jdbc.update(
-                "insert into callout (id, live_site, kind, code, site, ladder, priority, alarms, started_at, notices,"
+                "insert into callout (id, live_site, kind, code, site, ladder, priority, alarms, started_at, notices, announced,"
                         + " told, held, climb, rung, round) values ('a', 'mesa-9', 'calling', 10, 'mesa-9', 'night', 'high', '',"
-                        + " current_timestamp, 0, '', '', 0, 0, 0)");
+                        + " current_timestamp, 0, 1, '', '', 0, 0, 0)");
 
         try (Writing writing = journal.begin()) {
             assertThat(List.of(writing.nextCode(), writing.nextCode(), writing.nextCode()))

@@ -11,8 +11,8 @@ import org.springframework.stereotype.Component;
 import yardlight.channels.Channel;
 import yardlight.channels.Health;
 import yardlight.db.alarm.Alarms;
+import yardlight.db.alarm.HeardBoxes;
 import yardlight.db.alarm.RecordedAlarm;
-import yardlight.db.box.Boxes;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
 import yardlight.gateway.page.Clockface;
@@ -23,13 +23,19 @@ import yardlight.gateway.setup.SetupInForce;
 class Sheets {
 
     private final Alarms alarms;
-    private final Boxes boxes;
+    private final HeardBoxes boxes;
     private final Unset unset;
     private final SetupInForce inForce;
     private final List<Channel> channels;
     private final InstantSource clock;
 
-    Sheets(Alarms alarms, Boxes boxes, Unset unset, SetupInForce inForce, List<Channel> channels, InstantSource clock) {
+    Sheets(
+            Alarms alarms,
+            HeardBoxes boxes,
+            Unset unset,
+            SetupInForce inForce,
+            List<Channel> channels,
+            InstantSource clock) {
         this.alarms = alarms;
         this.boxes = boxes;
         this.unset = unset;

@@ -6,8 +6,8 @@ import java.time.Duration;
 import java.time.InstantSource;
 import java.util.List;
 import org.springframework.stereotype.Component;
-import yardlight.db.point.Points;
-import yardlight.db.point.SeenPoint;
+import yardlight.db.alarm.SeenPoint;
+import yardlight.db.alarm.SeenPoints;
 import yardlight.escalation.setup.Setup;
 import yardlight.gateway.page.Names;
 
@@ -21,7 +21,7 @@ class Unset {
 
     private final LoadingCache<Duration, List<SeenPoint>> seen;
 
-    Unset(Points points, InstantSource clock) {
+    Unset(SeenPoints points, InstantSource clock) {
         seen = Caffeine.newBuilder()
                 .expireAfterWrite(Duration.ofMinutes(1))
                 .build(span -> points.since(clock.instant().minus(span)));

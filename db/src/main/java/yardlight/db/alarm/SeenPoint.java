@@ -1,4 +1,4 @@
-package yardlight.db.point;
+package yardlight.db.alarm;
 
 /** A point that had an alarm. */
 public record SeenPoint(String site, String point) {}

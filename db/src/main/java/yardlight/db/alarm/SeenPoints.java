@@ -1,4 +1,4 @@
-package yardlight.db.point;
+package yardlight.db.alarm;
 
 import java.time.Instant;
 import java.util.List;
@@ -8,14 +8,14 @@ import yardlight.db.columns.Column;
 
 /** Reads which points had alarms. */
 @Repository
-public class Points {
+public class SeenPoints {
 
     private static final String SEEN = "select distinct site, point from alarm"
             + " where occurrence > 0 and occurred_at >= ? order by site, point";
 
     private final JdbcTemplate jdbc;
 
-    Points(JdbcTemplate jdbc) {
+    SeenPoints(JdbcTemplate jdbc) {
         this.jdbc = jdbc;
     }
 

@@ -1,4 +1,4 @@
-package yardlight.db.box;
+package yardlight.db.alarm;
 
 import java.util.Map;
 import java.util.function.Function;
@@ -11,11 +11,11 @@ import yardlight.escalation.heartbeat.BoxWatch;
 
 /** When boxes were heard last and what they said. */
 @Repository
-public class Boxes {
+public class HeardBoxes {
 
     private final JdbcTemplate jdbc;
 
-    Boxes(JdbcTemplate jdbc) {
+    HeardBoxes(JdbcTemplate jdbc) {
         this.jdbc = jdbc;
     }
 
