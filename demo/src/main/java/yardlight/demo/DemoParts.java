@@ -6,53 +6,35 @@ import org.springframework.boot.web.server.WebServerFactoryCustomizer;
 import org.springframework.boot.web.server.servlet.ConfigurableServletWebServerFactory;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
-import yardlight.demo.boxes.Places;
-import yardlight.demo.cast.Cast;
 import yardlight.demo.gateway.FreePort;
-import yardlight.demo.gateway.GatewayClock;
 import yardlight.demo.night.Night;
 import yardlight.demo.night.Timeline;
-import yardlight.demo.phone.Phones;
 import yardlight.demo.stage.Stage;
 import yardlight.demo.stage.StageSettings;
+import yardlight.demo.stage.World;
 
 /** Puts the parts together. */
 @Configuration(proxyBeanMethods = false)
 class DemoParts {
 
     @Bean
-    Cast cast() {
-        return Cast.ofTheDemo();
+    World world() {
+        return World.ofTheDemo();
     }
 
     @Bean
-    GatewayClock gatewayClock() {
-        return new GatewayClock();
+    Timeline timeline(World world) {
+        return new Timeline(world.cast().zone(), System.out);
     }
 
     @Bean
-    Places places(Cast cast, GatewayClock clock) {
-        return new Places(cast, clock);
+    Stage stage(StageSettings settings, World world) {
+        return new Stage(settings, world);
     }
 
     @Bean
-    Phones phones(Cast cast, GatewayClock clock) {
-        return new Phones(cast, clock);
-    }
-
-    @Bean
-    Timeline timeline(Cast cast) {
-        return new Timeline(cast.zone(), System.out);
-    }
-
-    @Bean
-    Stage stage(StageSettings settings, Cast cast, Places places, Phones phones, GatewayClock clock) {
-        return new Stage(settings, cast, places, phones, clock);
-    }
-
-    @Bean
-    Night night(Cast cast, Places places, Phones phones, GatewayClock clock, Timeline timeline) {
-        return new Night(places, phones, clock, timeline, cast.zone());
+    Night night(World world, Timeline timeline) {
+        return new Night(world, timeline);
     }
 
     /** The page is for this machine only, and moves aside when somebody has its port. */

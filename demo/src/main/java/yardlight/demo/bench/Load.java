@@ -17,7 +17,7 @@ import java.util.concurrent.Future;
  *
  * @param port the gateway's
  * @param connections how many ask at the same time
- * @param length how long at most
+ * @param length after which nobody asks again; each has asked once
  */
 record Load(int port, int connections, Duration length) {
 
@@ -76,12 +76,13 @@ record Load(int port, int connections, Duration length) {
         Share share = new Share(new TreeMap<>(), new ArrayList<>());
         try (HttpConnection http = new HttpConnection(port)) {
             byte[] request = requests.next(connection, 0);
-            for (int number = 1; request != null && System.nanoTime() < end; number++) {
+            for (int number = 1; request != null; number++) {
                 long asked = System.nanoTime();
                 int status = http.exchange(request);
-                share.nanos().add(System.nanoTime() - asked);
+                long answered = System.nanoTime();
+                share.nanos().add(answered - asked);
                 share.answers().merge(status, 1, Integer::sum);
-                request = requests.next(connection, number);
+                request = answered < end ? requests.next(connection, number) : null;
             }
         }
         return share;

@@ -12,10 +12,11 @@ import java.util.Optional;
  * @param condition why it alarms
  * @param label as the page calls it
  * @param scale empty for a switch
- * @param doIt label of the button that makes it go wrong
- * @param undoIt label of the button that puts it right
  */
-public record Gauge(String point, String condition, String label, Optional<Scale> scale, String doIt, String undoIt) {
+public record Gauge(String point, String condition, String label, Optional<Scale> scale, Buttons buttons) {
+
+    /** Labels of what makes it go wrong, and of what puts it right. */
+    public record Buttons(String wrong, String right) {}
 
     /**
      * @param calm what it shows when all is well

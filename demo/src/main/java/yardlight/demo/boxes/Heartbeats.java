@@ -36,7 +36,9 @@ public final class Heartbeats implements AutoCloseable {
             place.box().heartbeat();
         } catch (IllegalStateException refused) {
             // One refused heartbeat must not end the box's life: the executor would never call it again.
-            System.err.println("heartbeat of " + place.name() + ": " + refused.getMessage());
+            if (!Thread.currentThread().isInterrupted()) {
+                System.err.println("heartbeat of " + place.name() + ": " + refused.getMessage());
+            }
         }
     }
 

@@ -9,34 +9,34 @@ import yardlight.demo.gateway.BoxDoor;
 /** One of the operator's sites: what can be seen and switched there. */
 public final class Place {
 
-    private final String id;
-    private final String name;
-    private final String character;
+    /**
+     * What stands at its gate.
+     *
+     * @param character one sentence about it
+     */
+    public record Sign(String id, String name, String character) {}
+
+    private final Sign sign;
     private final List<Gauge> gauges;
     private final SimulatedBox box;
     private final Set<String> beyond = ConcurrentHashMap.newKeySet();
 
-    /**
-     * @param character one sentence about it for the page
-     */
-    Place(String id, String name, String character, List<Gauge> gauges, SimulatedBox box) {
-        this.id = id;
-        this.name = name;
-        this.character = character;
+    Place(Sign sign, List<Gauge> gauges, SimulatedBox box) {
+        this.sign = sign;
         this.gauges = List.copyOf(gauges);
         this.box = box;
     }
 
     public String id() {
-        return id;
+        return sign.id();
     }
 
     public String name() {
-        return name;
+        return sign.name();
     }
 
     public String character() {
-        return character;
+        return sign.character();
     }
 
     public List<Gauge> gauges() {
@@ -84,6 +84,6 @@ public final class Place {
         return gauges.stream()
                 .filter(one -> one.point().equals(point))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(id + " must have the point: " + point));
+                .orElseThrow(() -> new IllegalArgumentException(id() + " must have the point: " + point));
     }
 }

@@ -3,6 +3,7 @@ package yardlight.demo.boxes;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
+import yardlight.demo.boxes.Gauge.Buttons;
 import yardlight.demo.boxes.Gauge.Scale;
 import yardlight.demo.cast.Cast;
 
@@ -46,7 +47,7 @@ public final class Places {
                 List.of(
                         scale("water-tank", "high-high", "Water tank", new Scale(11.2, 18.4, 18.0, "ft")),
                         scale("separator", "high", "Separator", new Scale(42, 128, 125, "psi")),
-                        switched("injection-pump", "off", "Injection pump", "Trip", "Restart")),
+                        switched("injection-pump", "off", "Injection pump", new Buttons("Trip", "Restart"))),
                 box);
     }
 
@@ -55,7 +56,7 @@ public final class Places {
         return place(
                 CALICO_DRAW,
                 "Small oil lease. Its float switch sticks and flutters when the wind is up.",
-                List.of(switched("float-switch", "high", "Float switch", "Lift", "Let go")),
+                List.of(switched("float-switch", "high", "Float switch", new Buttons("Lift", "Let go"))),
                 box);
     }
 
@@ -71,8 +72,7 @@ public final class Places {
                                 "low",
                                 "Battery of the box",
                                 Optional.of(new Scale(13.1, 11.4, 11.6, "V")),
-                                "Run down",
-                                "Charge")),
+                                new Buttons("Run down", "Charge"))),
                 box);
     }
 
@@ -86,14 +86,14 @@ public final class Places {
     }
 
     private Place place(String id, String character, List<Gauge> gauges, SimulatedBox box) {
-        return new Place(id, cast.siteNames().get(id), character, gauges, box);
+        return new Place(new Place.Sign(id, cast.siteNames().get(id), character), gauges, box);
     }
 
     private static Gauge scale(String point, String condition, String label, Scale scale) {
-        return new Gauge(point, condition, label, Optional.of(scale), "Raise", "Lower");
+        return new Gauge(point, condition, label, Optional.of(scale), new Buttons("Raise", "Lower"));
     }
 
-    private static Gauge switched(String point, String condition, String label, String doIt, String undoIt) {
-        return new Gauge(point, condition, label, Optional.empty(), doIt, undoIt);
+    private static Gauge switched(String point, String condition, String label, Buttons buttons) {
+        return new Gauge(point, condition, label, Optional.empty(), buttons);
     }
 }

@@ -12,6 +12,7 @@ import yardlight.demo.gateway.GatewayClock;
 import yardlight.demo.gateway.OwnerDoor;
 import yardlight.demo.night.NightScript.Act;
 import yardlight.demo.phone.Phones;
+import yardlight.demo.stage.World;
 
 /** Plays the night. */
 public final class Night {
@@ -23,12 +24,12 @@ public final class Night {
     private final ZoneId zone;
     private Optional<String> tank = Optional.empty();
 
-    public Night(Places places, Phones phones, GatewayClock clock, Timeline timeline, ZoneId zone) {
-        this.places = places;
-        this.phones = phones;
-        this.clock = clock;
+    public Night(World world, Timeline timeline) {
+        places = world.places();
+        phones = world.phones();
+        clock = world.clock();
+        zone = world.cast().zone();
         this.timeline = timeline;
-        this.zone = zone;
     }
 
     /** Plays all of it and comes back in the morning. */
@@ -42,7 +43,8 @@ public final class Night {
             Instant quietEnds = NightScript.instant(NightScript.QUIET_ENDS, zone);
             Optional<String> by = tank.flatMap(id -> owner.alarm(id).acknowledgedBy());
             NightRecord night = new NightRecord(phones.texts(), sleepers.answers(), by, quietEnds);
-            return new Outcome(night.summary(), NightVerdict.reasons(night));
+            String hand = timeline.handled() ? " Somebody took a hand in it." : "";
+            return new Outcome(night.summary() + hand, NightVerdict.reasons(night));
         }
     }
 

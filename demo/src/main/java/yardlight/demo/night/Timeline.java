@@ -24,6 +24,7 @@ public final class Timeline {
     private final ZoneId zone;
     private final PrintStream out;
     private final List<Line> lines = new ArrayList<>();
+    private boolean handled;
 
     public Timeline(ZoneId zone, PrintStream out) {
         this.zone = zone;
@@ -35,6 +36,17 @@ public final class Timeline {
         lines.add(line);
         out.println(line);
         out.flush();
+    }
+
+    /** Adds what a visitor did; from then on the night is not the one that was written. */
+    public synchronized void addByHand(Instant at, String who, String what) {
+        handled = true;
+        add(at, who, what + " (by hand)");
+    }
+
+    /** Whether a visitor took a hand in it. */
+    public synchronized boolean handled() {
+        return handled;
     }
 
     /** The time of day as the texts write it, {@code 2:13 AM}. */

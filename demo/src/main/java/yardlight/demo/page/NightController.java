@@ -9,6 +9,7 @@ import yardlight.demo.night.Timeline;
 import yardlight.demo.page.Shown.NightShown;
 import yardlight.demo.stage.Stage;
 import yardlight.demo.stage.StageSettings;
+import yardlight.demo.stage.World;
 
 /** The clock on the wall, the way to the gateway's own page, and what has happened so far. */
 @RestController
@@ -19,10 +20,10 @@ class NightController {
     private final GatewayClock clock;
     private final Timeline timeline;
 
-    NightController(Stage stage, StageSettings settings, GatewayClock clock, Timeline timeline) {
+    NightController(Stage stage, StageSettings settings, World world, Timeline timeline) {
         this.stage = stage;
         this.settings = settings;
-        this.clock = clock;
+        clock = world.clock();
         this.timeline = timeline;
     }
 

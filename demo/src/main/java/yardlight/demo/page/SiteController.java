@@ -19,6 +19,7 @@ import yardlight.demo.night.Timeline;
 import yardlight.demo.page.Shown.FeedShown;
 import yardlight.demo.page.Shown.GaugeShown;
 import yardlight.demo.page.Shown.SiteShown;
+import yardlight.demo.stage.World;
 
 /** The sites: how they stand, and the switches for playing. */
 @RestController
@@ -28,9 +29,9 @@ class SiteController {
     private final GatewayClock clock;
     private final Timeline timeline;
 
-    SiteController(Places places, GatewayClock clock, Timeline timeline) {
-        this.places = places;
-        this.clock = clock;
+    SiteController(World world, Timeline timeline) {
+        places = world.places();
+        clock = world.clock();
         this.timeline = timeline;
     }
 
@@ -62,7 +63,7 @@ class SiteController {
                         .map(scale -> String.format(Locale.ROOT, "limit %.1f", scale.limit()))
                         .orElse(""),
                 beyond,
-                beyond ? gauge.undoIt() : gauge.doIt(),
+                beyond ? gauge.buttons().right() : gauge.buttons().wrong(),
                 gauge.scale().isEmpty());
     }
 
@@ -93,7 +94,7 @@ class SiteController {
     }
 
     private void note(Place place, String what) {
-        timeline.add(clock.instant(), place.name(), what + " (by hand)");
+        timeline.addByHand(clock.instant(), place.name(), what);
     }
 
     @ExceptionHandler(IllegalArgumentException.class)

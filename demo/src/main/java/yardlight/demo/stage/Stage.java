@@ -6,16 +6,13 @@ import java.util.List;
 import java.util.Optional;
 import yardlight.demo.boxes.Heartbeats;
 import yardlight.demo.boxes.Place;
-import yardlight.demo.boxes.Places;
 import yardlight.demo.boxes.SimulatedBox;
 import yardlight.demo.carrier.Carrier;
-import yardlight.demo.cast.Cast;
 import yardlight.demo.gateway.BoxDoor;
-import yardlight.demo.gateway.GatewayClock;
 import yardlight.demo.gateway.GatewayProcess;
 import yardlight.demo.gateway.OwnerDoor;
 import yardlight.demo.gateway.ReplyDoor;
-import yardlight.demo.phone.Phones;
+import yardlight.demo.phone.Browser;
 
 /** The carrier, the gateway and the boxes: opened in this order, closed in the other. */
 public final class Stage implements AutoCloseable {
@@ -23,10 +20,7 @@ public final class Stage implements AutoCloseable {
     private static final Duration READY_WITHIN = Duration.ofSeconds(120);
     private static final Duration BETWEEN_LOOKS = Duration.ofMillis(500);
 
-    private final Cast cast;
-    private final Places places;
-    private final Phones phones;
-    private final GatewayClock clock;
+    private final World world;
     private final GatewayHome home;
     private final StageSettings settings;
     private Carrier carrier;
@@ -35,13 +29,10 @@ public final class Stage implements AutoCloseable {
     private volatile boolean ready;
     private volatile boolean closing;
 
-    public Stage(StageSettings settings, Cast cast, Places places, Phones phones, GatewayClock clock) {
+    public Stage(StageSettings settings, World world) {
         this.settings = settings;
-        this.cast = cast;
-        this.places = places;
-        this.phones = phones;
-        this.clock = clock;
-        home = new GatewayHome(settings, cast.zone());
+        this.world = world;
+        home = new GatewayHome(settings, world.cast().zone());
     }
 
     /**
@@ -50,13 +41,16 @@ public final class Stage implements AutoCloseable {
      * @throws IllegalStateException if the gateway does not do as it should; the message says what it said
      */
     public void open() throws InterruptedException {
-        carrier = Carrier.open(0, phones::know, phones::take);
+        carrier = Carrier.open(0, world.phones()::know, world.phones()::take);
         gateway = GatewayProcess.start(home.launch(carrier.port()));
         gateway.awaitReady(READY_WITHIN);
-        owner().putSetup(cast.document());
-        places.all().forEach(this::connect);
+        owner().putSetup(world.cast().document());
+        world.places().all().forEach(this::connect);
+        // In fast time a page that is opened for the first time costs minutes: a link that leads nowhere takes that
+        // cost.
+        Browser.answer(gateway.address().resolve("/a/nowhere"));
         setClock();
-        heartbeats = Heartbeats.start(places, clock);
+        heartbeats = Heartbeats.start(world.places(), world.clock());
         gateway.onEnd(this::ended);
         ready = true;
     }
@@ -74,11 +68,11 @@ public final class Stage implements AutoCloseable {
     }
 
     private void setClock() throws InterruptedException {
-        SimulatedBox box = places.all().get(0).box();
+        SimulatedBox box = world.places().all().get(0).box();
         BoxDoor.Beat warm = box.heartbeat().orElseThrow();
         BoxDoor.Beat earlier = box.heartbeat().orElse(warm);
         Thread.sleep(BETWEEN_LOOKS.toMillis());
-        clock.set(earlier, box.heartbeat().orElseThrow(), settings.speed());
+        world.clock().set(earlier, box.heartbeat().orElseThrow(), settings.speed());
     }
 
     /** Whether the night can begin. */

@@ -25,4 +25,15 @@ class TimelineTest {
                         " 2:13 AM  Mesa 9                   water tank at 18.4 ft, limit 18.0",
                         "12:05 PM  Ana's phone              noon");
     }
+
+    @Test
+    void remembers_that_a_visitor_took_a_hand_in_it() {
+        timeline.add(Instant.parse("2026-11-25T08:13:00Z"), "Mesa 9", "water tank at 18.4 ft");
+        assertThat(timeline.handled()).isFalse();
+
+        timeline.addByHand(Instant.parse("2026-11-25T08:14:00Z"), "Mesa 9", "link broken");
+
+        assertThat(timeline.handled()).isTrue();
+        assertThat(timeline.lines().get(1).what()).isEqualTo("link broken (by hand)");
+    }
 }

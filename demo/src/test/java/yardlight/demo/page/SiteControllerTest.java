@@ -10,14 +10,13 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import yardlight.demo.boxes.Places;
-import yardlight.demo.cast.Cast;
 import yardlight.demo.gateway.BoxDoor;
-import yardlight.demo.gateway.GatewayClock;
 import yardlight.demo.gateway.ScriptedGateway;
 import yardlight.demo.night.Timeline;
 import yardlight.demo.page.Shown.FeedShown;
 import yardlight.demo.page.Shown.GaugeShown;
 import yardlight.demo.page.Shown.SiteShown;
+import yardlight.demo.stage.World;
 
 class SiteControllerTest {
 
@@ -25,18 +24,18 @@ class SiteControllerTest {
             "{\"received\": \"2026-11-25T08:13:00Z\", \"results\": [{\"outcome\": \"occurred\", \"alarm\": \"a\"}]}";
 
     private final ScriptedGateway gateway = new ScriptedGateway();
-    private final GatewayClock clock = new GatewayClock();
-    private final Places places = new Places(Cast.ofTheDemo(), clock);
+    private final World world = World.ofTheDemo();
     private final Timeline timeline =
             new Timeline(ZoneId.of("America/Chicago"), new PrintStream(OutputStream.nullOutputStream()));
-    private final SiteController page = new SiteController(places, clock, timeline);
+    private final SiteController page = new SiteController(world, timeline);
 
     @BeforeEach
     void open() {
         Instant night = Instant.parse("2026-11-25T08:13:00Z");
         long now = System.nanoTime();
-        clock.set(new BoxDoor.Beat(night.minusSeconds(1), now - 1_000_000_000L), new BoxDoor.Beat(night, now), 1);
-        places.all().forEach(place -> place.box().connect(new BoxDoor(gateway.address(), "k")));
+        world.clock()
+                .set(new BoxDoor.Beat(night.minusSeconds(1), now - 1_000_000_000L), new BoxDoor.Beat(night, now), 1);
+        world.places().all().forEach(place -> place.box().connect(new BoxDoor(gateway.address(), "k")));
     }
 
     @AfterEach
