@@ -1,6 +1,7 @@
 package yardlight.escalation;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -50,6 +51,7 @@ final class Answers {
                 .flatMap(callout -> callout.facts().alarms().stream())
                 .distinct()
                 .filter(key -> draft.alarm(key).state().awaitsAnswer())
+                .filter(key -> knownTo(notice.get(), draft.alarm(key)))
                 .toList();
         if (waiting.isEmpty()) {
             return new Answer.Refusal("nothing of this waits for an answer any more");
@@ -69,6 +71,12 @@ final class Answers {
                                         .toList(),
                                 by));
         return new Answer.Done();
+    }
+
+    /** Nobody answers what came after the text that they read. */
+    private static boolean knownTo(Notice notice, Alarm alarm) {
+        Instant written = notice.heldUntil().filter(notice.queuedAt()::isBefore).orElse(notice.queuedAt());
+        return alarm.receivedAt().filter(written::isBefore).isEmpty();
     }
 
     Answer shelve(Stimulus.Shelve said) {

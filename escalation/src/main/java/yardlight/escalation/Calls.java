@@ -17,7 +17,7 @@ import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.ladder.Place;
 
-/** Whom to call and when: opens callouts, moves them up their ladder, and ends them. */
+/** Whom to call: opens callouts, takes up those that ended a moment ago, gathers them in a flood. */
 final class Calls {
 
     /** A callout that ended because its alarm returned goes on where it was if the alarm is back within this time. */
@@ -132,13 +132,19 @@ final class Calls {
         }
         Callout first = open.get(0);
         var members = new ArrayList<>(first.facts().alarms());
+        boolean unheard = open.stream()
+                .skip(1)
+                .anyMatch(other -> !draft.unsent(other.id()).isEmpty());
         for (Callout other : open.subList(1, open.size())) {
             members.addAll(other.facts().alarms());
             endings.end(other, "joined the callout with code " + first.facts().code());
         }
         calling.forEach(alarm -> members.add(alarm.key()));
-        members.forEach(key -> draft.put(
-                draft.alarm(key).draft().callout(Optional.of(first.id())).done()));
+        members.stream()
+                .map(draft::alarm)
+                .filter(alarm -> !alarm.callout().equals(Optional.of(first.id())))
+                .forEach(alarm ->
+                        draft.put(alarm.draft().callout(Optional.of(first.id())).done()));
         Priority worst = members.stream()
                 .map(key -> draft.alarm(key).priority())
                 .reduce(first.facts().priority(), Priority::orHigher);
@@ -150,7 +156,7 @@ final class Calls {
             climbs.enter(facts, Optional.of(first.place()), first.place());
         } else {
             draft.put(first.with(facts));
-            draft.put(first.with(notices.tellMore(facts)));
+            draft.put(first.with(notices.tellMore(facts, unheard)));
         }
     }
 }

@@ -1,12 +1,20 @@
 package yardlight.escalation;
 
+import java.time.Instant;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.ladder.Climb;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Place;
 import yardlight.escalation.ladder.Reach;
+import yardlight.escalation.ladder.Rung;
 
 /** Moves callouts up their ladders: the next round, the next rung, the next climb, the end. */
 final class Climbs {
@@ -54,24 +62,64 @@ final class Climbs {
         }
     }
 
+    /** Another setup: who was left to sleep may have been removed, and the place on the ladder may be gone. */
+    void reconsider(Callout callout) {
+        Ladder ladder = draft.ladder(callout.facts().site());
+        var held = new TreeMap<>(callout.facts().held());
+        held.keySet().retainAll(draft.setup().contacts().keySet());
+        Callout.Facts facts = callout.facts().withReached(callout.facts().told(), held);
+        Place place = callout.place();
+        boolean gone = place.rung() >= ladder.rungs().size();
+        if (gone || callout.kind() == Callout.Kind.HELD) {
+            enter(facts, Optional.of(gone ? new Place(place.climb(), 0, 0) : place), place);
+        }
+    }
+
     /** Calls whoever may be called at the place, or the first place above it at which somebody may. */
     void enter(Callout.Facts facts, Optional<Place> from, Place last) {
         Ladder ladder = draft.ladder(facts.site());
-        Climb.Step step = Climb.enter(ladder, from, facts.held(), new PeopleNow(draft, facts.priority()), draft.now());
+        Reach reach = new PeopleNow(draft, facts.priority());
+        Set<String> freed = freed(facts, reach);
+        var asleep = new TreeMap<>(facts.held());
+        asleep.keySet().removeAll(freed);
+        Climb.Step step = Climb.enter(ladder, from, asleep, reach, draft.now());
         Callout.Facts after = notices.hold(facts, step.held());
-        if (step.exhausted()) {
-            draft.put(new Callout.Exhausted(notices.awake(after), last, draft.now()));
-            draft.log(after, "exhausted: nobody answered");
-        } else if (step.people().isEmpty()) {
-            var until = step.until().orElseThrow();
+        if (!step.people().isEmpty() || !freed.isEmpty()) {
+            Place place =
+                    step.people().isEmpty() ? from.orElse(last) : step.place().orElseThrow();
+            Set<String> people = new LinkedHashSet<>(step.people());
+            people.addAll(freed);
+            call(after, place, people);
+        } else if (step.until().isPresent()) {
+            Instant until = step.until().get();
             draft.put(new Callout.Held(after, step.place().orElseThrow(), until));
             draft.log(after, "held until " + until + ": everybody on the ladder has quiet hours");
+        } else if (from.isEmpty() && after.announced() < after.alarms().size()) {
+            draft.log(after, "climbs once more: alarms joined that nobody has heard of");
+            enter(after, Optional.of(new Place(ladder.again(), 0, 0)), last);
         } else {
-            Place place = step.place().orElseThrow();
-            draft.put(new Callout.Calling(after, place, step.until().orElseThrow()));
-            Callout.Facts told = notices.awake(notices.tell(after, step.people()));
-            draft.put(new Callout.Calling(told, place, step.until().orElseThrow()));
-            draft.log(told, "calls rung " + (place.rung() + 1) + ", round " + (place.round() + 1));
+            draft.put(new Callout.Exhausted(notices.awake(after), last, draft.now()));
+            boolean nobody = after.told().isEmpty() && after.held().isEmpty();
+            draft.log(after, "exhausted: " + (nobody ? "there was nobody to call" : "nobody answered"));
         }
+    }
+
+    private void call(Callout.Facts facts, Place place, Set<String> people) {
+        List<Rung> rungs = draft.ladder(facts.site()).rungs();
+        Instant next = draft.now()
+                .plus(rungs.get(Math.min(place.rung(), rungs.size() - 1)).delay());
+        draft.put(new Callout.Calling(facts, place, next));
+        Callout.Facts told = notices.awake(notices.tell(facts, people));
+        draft.put(new Callout.Calling(told, place, next));
+        draft.log(told, "calls rung " + (place.rung() + 1) + ", round " + (place.round() + 1));
+    }
+
+    /** Who was left to sleep and need not be any more: the alarm became more urgent, or their quiet hours were changed. */
+    private Set<String> freed(Callout.Facts facts, Reach reach) {
+        return facts.held().entrySet().stream()
+                .filter(one -> one.getValue().isAfter(draft.now()))
+                .map(Map.Entry::getKey)
+                .filter(contact -> reach.heldUntil(contact).isEmpty())
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 }

@@ -98,6 +98,22 @@ final class Draft implements Situation {
                 words);
     }
 
+    /** Whether nothing that the callout is about waits for an answer, or for the return that its ladder waits for. */
+    boolean over(Callout callout) {
+        return callout.facts().alarms().stream().map(this::alarm).noneMatch(alarm -> waits(alarm, callout));
+    }
+
+    private boolean waits(Alarm alarm, Callout callout) {
+        boolean mine = alarm.callout().filter(callout.id()::equals).isPresent();
+        boolean untilNormal = ladder(alarm.key().site()).endsWhen() == Ladder.EndsWhen.NORMAL;
+        return mine && (untilNormal ? alarm.state().calls() : alarm.state().awaitsAnswer());
+    }
+
+    /** Whether a text about the callout still has something to say. */
+    boolean wanted(Callout callout) {
+        return callout.live() || callout.kind() == Callout.Kind.EXHAUSTED && !over(callout);
+    }
+
     /** The ladder of a site as it is set up now: an edit counts from the next step on. */
     Ladder ladder(String site) {
         Site known = setup.sites().get(site);

@@ -3,11 +3,10 @@ package yardlight.escalation;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import yardlight.escalation.alarm.Alarm;
+import java.util.stream.Stream;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.AlarmState;
 import yardlight.escalation.ladder.Callout;
-import yardlight.escalation.ladder.Ladder;
 
 /** Ends callouts: somebody answered, or there is nothing left to wait for. */
 final class Endings {
@@ -25,28 +24,39 @@ final class Endings {
         keys.stream()
                 .flatMap(key -> draft.alarm(key).callout().flatMap(draft::callout).stream())
                 .filter(callout -> callout.kind() == Callout.Kind.EXHAUSTED)
-                .filter(callout -> over(callout))
+                .filter(draft::over)
+                .distinct()
                 .forEach(callout -> finish(callout, Optional.of(by)));
         settle(site, Optional.of(by));
     }
 
     /** Ends the callouts of a site that have nothing left to wait for. */
     void settle(String site, Optional<String> answeredBy) {
-        boolean known = draft.setup().sites().containsKey(site);
         for (Callout callout : draft.calloutsAt(site)) {
-            if (!known) {
-                end(callout, "the site is no longer set up");
-            } else if (over(callout)) {
+            if (draft.over(callout)) {
                 finish(callout, answeredBy);
             }
         }
     }
 
+    /** The site is gone: nobody is called for it any more, and nothing that waits about it is sent. */
+    void abandon(String site) {
+        Stream.concat(
+                        draft.calloutsAt(site).stream(),
+                        draft.alarmsAt(site).stream()
+                                .flatMap(alarm -> alarm.callout().flatMap(draft::callout).stream())
+                                .filter(callout -> callout.kind() == Callout.Kind.EXHAUSTED))
+                .distinct()
+                .forEach(callout -> end(callout, "the site is no longer set up"));
+    }
+
     /** Ends a callout for another reason than an answer. */
     void end(Callout callout, String reason) {
-        // A held callout told nobody, so there is nothing to go on with if the alarm is back in a moment.
+        // Only if everybody it called has been told is there something to go on with when the alarm is back in a
+        // moment.
+        boolean told = draft.unsent(callout.id()).isEmpty();
         Optional<Instant> wasDue =
-                callout instanceof Callout.Calling calling ? Optional.of(calling.nextAt()) : Optional.empty();
+                told && callout instanceof Callout.Calling calling ? Optional.of(calling.nextAt()) : Optional.empty();
         draft.put(new Callout.Ended(callout.facts(), callout.place(), wasDue, reason, draft.now()));
         draft.log(callout.facts(), "ended: " + reason);
         notices.over(callout, false);
@@ -62,15 +72,5 @@ final class Endings {
             AlarmState state = draft.alarm(callout.facts().alarms().get(0)).state();
             end(callout, state.withheld() ? state.word() : "returned to normal");
         }
-    }
-
-    private boolean over(Callout callout) {
-        return callout.facts().alarms().stream().map(draft::alarm).noneMatch(alarm -> waits(alarm, callout));
-    }
-
-    private boolean waits(Alarm alarm, Callout callout) {
-        boolean mine = alarm.callout().filter(callout.id()::equals).isPresent();
-        boolean untilNormal = draft.ladder(alarm.key().site()).endsWhen() == Ladder.EndsWhen.NORMAL;
-        return mine && (untilNormal ? alarm.state().calls() : alarm.state().awaitsAnswer());
     }
 }

@@ -52,17 +52,18 @@ final class Notices {
     /**
      * More alarms joined. Who was told before hears of them in one text once they are twice as many as that text knew,
      * within their limit even when it is critical; else the ladder's next call says it.
+     *
+     * @param unheard whether something among them was already on its way to somebody and has been taken back
      */
-    Callout.Facts tellMore(Callout.Facts facts) {
-        if (facts.alarms().size() < 2 * facts.announced()) {
+    Callout.Facts tellMore(Callout.Facts facts, boolean unheard) {
+        if (!unheard && facts.alarms().size() < 2 * facts.announced()) {
             return facts;
         }
         Callout.Facts after = facts.announcing();
         for (String contact : facts.told()) {
             if (underWay(after.id(), contact).isEmpty()) {
                 after = after.withOneMoreNotice();
-                Notice notice = make(after, contact, Optional.empty());
-                offer(notice, draft.desk(contact).room(draft.now(), restraint(contact)));
+                join(make(after, contact, Optional.empty()));
             }
         }
         return after;
@@ -78,7 +79,9 @@ final class Notices {
                 keep(make(after, one.getKey(), Optional.empty()), one.getValue(), "quiet hours");
             }
         }
-        return after.withReached(after.told(), held);
+        var all = new TreeMap<>(after.held());
+        all.putAll(held);
+        return after.withReached(after.told(), all);
     }
 
     /** The callout is over: nothing that is still unsent goes out. */
@@ -97,6 +100,17 @@ final class Notices {
             callout.facts()
                     .told()
                     .forEach(contact -> draft.put(draft.desk(contact).answered(callout.id())));
+        }
+    }
+
+    private void join(Notice notice) {
+        Contact contact = draft.setup().contacts().get(notice.contact());
+        Optional<Instant> quiet =
+                contact == null ? Optional.empty() : PeopleNow.heldUntil(contact, notice.priority(), draft.now());
+        if (quiet.isPresent()) {
+            keep(notice, quiet.get(), "quiet hours");
+        } else {
+            offer(notice, draft.desk(notice.contact()).room(draft.now(), restraint(notice.contact())));
         }
     }
 
@@ -140,15 +154,14 @@ final class Notices {
     }
 
     boolean wanted(String callout) {
-        return draft.callout(callout)
-                .filter(known -> known.live() || known.kind() == Callout.Kind.EXHAUSTED)
-                .isPresent();
+        return draft.callout(callout).filter(draft::wanted).isPresent();
     }
 
-    /** Whether a notice that waits for quiet hours has become so urgent that it no longer does. */
+    /** Whether a notice waits for something that no longer keeps it: it became more urgent, or quiet hours were changed. */
     private boolean mayInterrupt(Notice waiting, Callout.Facts facts) {
+        boolean slept = facts.held().containsKey(waiting.contact());
         return waiting.heldUntil().filter(draft.now()::isBefore).isPresent()
-                && facts.priority().compareTo(waiting.priority()) > 0;
+                && (slept || facts.priority().compareTo(waiting.priority()) > 0);
     }
 
     /** Whether the contact's quiet hours have just ended, so that the desk sends what it held. */

@@ -20,6 +20,7 @@ import yardlight.escalation.alarm.Report;
 import yardlight.escalation.alarm.Timing;
 import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Point;
+import yardlight.escalation.setup.Setup;
 
 /** What boxes say, and what the alarms make of it: in the order of the time at which it happened. */
 final class Reports {
@@ -115,11 +116,21 @@ final class Reports {
     Answer setup(Stimulus.SetupChanged changed) {
         Set<String> sites = new LinkedHashSet<>(draft.setup().sites().keySet());
         sites.addAll(changed.setup().sites().keySet());
+        Setup before = draft.setup();
         draft.setup(changed.setup());
         draft.log(Entry.What.SETUP, Map.of("person", changed.by()), "setup changed by " + changed.by());
+        new Silence(draft, calls).setup(before);
         for (String site : sites) {
             draft.alarmsAt(site).forEach(this::align);
+            if (!before.sites().containsKey(site)) {
+                draft.alarmsAt(site).stream()
+                        .filter(alarm -> alarm.state().calls())
+                        .forEach(alarm -> calling.add(alarm.key()));
+            }
             finish(site);
+            if (draft.setup().sites().containsKey(site)) {
+                draft.calloutsAt(site).forEach(calls.climbs()::reconsider);
+            }
         }
         return new Answer.Done();
     }
@@ -128,9 +139,13 @@ final class Reports {
     void finish(String site) {
         if (draft.setup().sites().containsKey(site)) {
             calls.call(site, calling);
+            // An alarm that came back more urgent than it was is raised as well.
+            raised.addAll(calling);
             raised.forEach(calls::raise);
+            calls.endings().settle(site, Optional.empty());
+        } else {
+            calls.endings().abandon(site);
         }
-        calls.endings().settle(site, Optional.empty());
         calling.clear();
         raised.clear();
     }
@@ -153,7 +168,9 @@ final class Reports {
         if (after.active() && !before.active() && step.calls()) {
             count(after.key().site());
         }
-        if (after.active() != before.active()) {
+        boolean explains =
+                draft.setup().explains(after.key().site(), after.key().local());
+        if (explains && (after.active() != before.active() || after.state() != before.state())) {
             new ArrayList<>(draft.alarmsAt(after.key().site())).forEach(this::align);
         }
     }

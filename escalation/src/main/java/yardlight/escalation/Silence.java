@@ -11,6 +11,7 @@ import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.escalation.heartbeat.Verdict;
 import yardlight.escalation.setup.Box;
+import yardlight.escalation.setup.Setup;
 
 /** What boxes do not say, and what they say of their power: silence past the deadline, and feeds that are off. */
 final class Silence {
@@ -31,7 +32,7 @@ final class Silence {
             return new Answer.Refusal("box must be set up: " + beat.box());
         }
         hear(box, Optional.of(beat.heartbeat()));
-        beat.heartbeat().feeds().forEach((feed, on) -> feed(box, feed, on));
+        beat.heartbeat().feeds().keySet().forEach(feed -> feed(box, feed));
         reports.finish(box.site());
         return new Answer.Done();
     }
@@ -49,6 +50,9 @@ final class Silence {
                 .filter(watch -> watch.deadline()
                         .filter(deadline -> !deadline.isAfter(draft.now()))
                         .isPresent());
+        if (late.isPresent() && box == null) {
+            draft.put(late.get().with(Optional.empty()));
+        }
         if (box == null || late.isEmpty()) {
             return new Answer.Done();
         }
@@ -60,11 +64,49 @@ final class Silence {
         return new Answer.Done();
     }
 
+    /**
+     * Another setup: by when known boxes are expected, and that the silence of one that is gone is over. A box that was
+     * never heard is not expected before its first post: it may not be installed yet, and the board says so.
+     */
+    void setup(Setup before) {
+        for (Box old : before.boxes().values()) {
+            Box now = draft.setup().boxes().get(old.id());
+            if (!old.equals(now)) {
+                draft.box(old.id()).ifPresent(watch -> changed(old, Optional.ofNullable(now), watch));
+            }
+        }
+    }
+
+    private void changed(Box old, Optional<Box> now, BoxWatch watch) {
+        boolean stays = now.filter(box -> box.site().equals(old.site())).isPresent();
+        boolean expected = stays && now.get().every().isPresent();
+        if (expected && !watch.silent()) {
+            draft.put(watch.with(patience(now.get()).map(watch.heardAt()::plus)));
+        } else if (!expected) {
+            Heartbeat said = stays ? watch.last() : Heartbeat.BARE;
+            draft.put(new BoxWatch(watch.box(), watch.heardAt(), Optional.empty(), false, said));
+            gone(old, watch, stays);
+        }
+    }
+
+    private void gone(Box old, BoxWatch watch, boolean stays) {
+        if (draft.setup().sites().containsKey(old.site())) {
+            back(old);
+            if (!stays) {
+                watch.last().feeds().keySet().forEach(feed -> feed(old, feed));
+            }
+            reports.finish(old.site());
+        }
+    }
+
+    private static Optional<Duration> patience(Box box) {
+        return box.every().map(every -> every.plus(box.grace()));
+    }
+
     private void hear(Box box, Optional<Heartbeat> said) {
         Optional<BoxWatch> before = draft.box(box.id());
-        Optional<Duration> patience = box.every().map(every -> every.plus(box.grace()));
         BoxWatch watch = before.orElse(new BoxWatch(box.id(), draft.now(), Optional.empty(), false, Heartbeat.BARE));
-        draft.put(watch.heard(draft.now(), patience, said.orElse(watch.last())));
+        draft.put(watch.heard(draft.now(), patience(box), said.orElse(watch.last())));
         if (before.filter(BoxWatch::silent).isPresent()) {
             log(
                     box,
@@ -86,8 +128,12 @@ final class Silence {
         }
     }
 
-    private void feed(Box box, String feed, boolean on) {
-        say(box, "power-" + feed, Verdict.POWER_OFF.condition(), !on);
+    /** A feed is off as long as any box of the site says so. */
+    private void feed(Box box, String feed) {
+        boolean off = draft.setup().boxesAt(box.site()).stream()
+                .flatMap(other -> draft.box(other.id()).stream())
+                .anyMatch(watch -> Boolean.FALSE.equals(watch.last().feeds().get(feed)));
+        say(box, "power-" + feed, Verdict.POWER_OFF.condition(), off);
     }
 
     /** Says what changes, and nothing else: a heartbeat that only confirms what is known leaves no trace in the log. */

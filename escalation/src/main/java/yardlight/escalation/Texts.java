@@ -1,5 +1,6 @@
 package yardlight.escalation;
 
+import java.time.ZoneOffset;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -34,17 +35,17 @@ final class Texts {
         List<Callout> callouts = notice.callouts().stream()
                 .flatMap(id -> draft.callout(id).stream())
                 .toList();
-        List<Callout> open = callouts.stream()
-                .filter(callout -> callout.live() || callout.kind() == Callout.Kind.EXHAUSTED)
-                .toList();
+        List<Callout> open = callouts.stream().filter(draft::wanted).toList();
         List<Callout> about = open.isEmpty() ? callouts : open;
-        List<Subject> subjects = about.stream()
+        List<Alarm> all = about.stream()
                 .flatMap(callout -> callout.facts().alarms().stream())
                 .distinct()
                 .map(draft::alarm)
-                .sorted(WORST_FIRST)
-                .map(this::subject)
                 .toList();
+        List<Alarm> waiting =
+                all.stream().filter(alarm -> alarm.state().awaitsAnswer()).toList();
+        List<Subject> subjects = (waiting.isEmpty() ? all : waiting)
+                .stream().sorted(WORST_FIRST).map(this::subject).toList();
         Optional<Integer> code =
                 about.size() == 1 ? Optional.of(about.get(0).facts().code()) : Optional.empty();
         Contact contact = draft.setup().contacts().get(notice.contact());
@@ -53,7 +54,10 @@ final class Texts {
     }
 
     private Subject subject(Alarm alarm) {
-        Site site = draft.setup().sites().get(alarm.key().site());
+        String id = alarm.key().site();
+        Site known = draft.setup().sites().get(id);
+        // A site can be gone from the setup while a text about it is on its way.
+        Site site = known != null ? known : new Site(id, id, ZoneOffset.UTC, "");
         return new Subject(
                 site, draft.setup().point(alarm.key().site(), alarm.key().point()), alarm);
     }

@@ -3,6 +3,7 @@ package yardlight.escalation;
 import java.util.Optional;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.alarm.AlarmState;
 import yardlight.escalation.alarm.AlarmTrigger;
 import yardlight.escalation.setup.Point;
 
@@ -40,6 +41,10 @@ final class Withholding {
 
     private boolean active(String site, String local) {
         String[] names = local.split("/", 2);
-        return draft.alarm(new AlarmKey(site, names[0], names[1])).active();
+        Alarm other = draft.alarm(new AlarmKey(site, names[0], names[1]));
+        // What is itself explained, or being worked on, explains nothing.
+        return other.active()
+                && other.state() != AlarmState.SUPPRESSED_BY_DESIGN
+                && other.state() != AlarmState.OUT_OF_SERVICE;
     }
 }

@@ -91,6 +91,10 @@ public final class Night {
         return this;
     }
 
+    public Night setup(String local, Setup setup) {
+        return stimulus(local, new Stimulus.SetupChanged(setup, "owner"));
+    }
+
     public Night run(String local) {
         simulation.run(Fixtures.at(local));
         return this;

@@ -176,6 +176,9 @@ class NoAlarmIsForgottenTest {
                 boolean exhausted = callout.kind() == Callout.Kind.EXHAUSTED;
                 holds(!exhausted || callout.facts().held().isEmpty(), "nobody is left out at the top", callout);
                 holds(!exhausted || everybodyOn(callout), "the whole ladder is climbed", callout);
+                boolean heard =
+                        callout.facts().announced() >= callout.facts().alarms().size();
+                holds(!exhausted || heard, "every alarm is announced before the end", callout);
                 boolean nobody = callout.facts().told().isEmpty()
                         && callout.facts().held().isEmpty();
                 boolean refusedByAll = callout.facts().notices() > 0;

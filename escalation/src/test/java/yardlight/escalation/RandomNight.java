@@ -136,7 +136,7 @@ final class RandomNight {
             }
             Stimulus.Fate fate = random.nextInt(10) == 0 ? Stimulus.Fate.REFUSED : Stimulus.Fate.HANDED_OVER;
             simulation.at(
-                    happening.at().plusSeconds(random.nextInt(4)),
+                    happening.at().plusSeconds(random.nextInt(10) == 0 ? random.nextInt(900) : random.nextInt(4)),
                     new Stimulus.NoticeFate(notice.id(), fate, "the carrier's words"));
             if (random.nextInt(5) == 0) {
                 Instant when = happening.at().plusSeconds(5L + random.nextInt(1200));

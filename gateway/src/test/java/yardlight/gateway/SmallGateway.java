@@ -3,6 +3,7 @@ package yardlight.gateway;
 import com.zaxxer.hikari.HikariDataSource;
 import io.micrometer.core.instrument.MeterRegistry;
 import io.micrometer.core.instrument.simple.SimpleMeterRegistry;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
@@ -34,15 +35,27 @@ public final class SmallGateway implements AutoCloseable {
     private final JdbcTemplate jdbc;
 
     /**
+     * On which database, and how fast.
+     *
+     * @param speed how many of its seconds pass in one
+     */
+    public record Place(TestDatabase database, String url, double speed) {}
+
+    /**
      * @param packages below {@code yardlight.gateway}: which parts run
      */
     public SmallGateway(TestDatabase database, String url, Setup setup, List<Channel> channels, String... packages) {
-        HikariDataSource source = database.migrated(url);
+        this(new Place(database, url, 1), setup, channels, packages);
+    }
+
+    public SmallGateway(Place place, Setup setup, List<Channel> channels, String... packages) {
+        HikariDataSource source = place.database().migrated(place.url());
+        Instant began = Instant.now();
         context.getEnvironment().getPropertySources().addFirst(new MapPropertySource("test", Map.of()));
         context.registerBean(DataSource.class, () -> source);
         context.registerBean(JdbcTemplate.class, () -> new JdbcTemplate(source));
         context.registerBean(MeterRegistry.class, SimpleMeterRegistry::new);
-        context.registerBean(InstantSource.class, () -> SmallGateway::now);
+        context.registerBean(InstantSource.class, () -> () -> now(began, place.speed()));
         context.registerBean(Pace.class, () -> Pace.REAL);
         context.registerBean(SetupSource.class, () -> document -> DOCUMENTS.getOrDefault(document, setup));
         channels.forEach(channel -> context.registerBean("channel-" + channel.name(), Channel.class, () -> channel));
@@ -69,8 +82,9 @@ public final class SmallGateway implements AutoCloseable {
         return context.getBean(CurrentSetup.class).setup();
     }
 
-    private static Instant now() {
-        return Instant.now().truncatedTo(ChronoUnit.MILLIS);
+    private static Instant now(Instant began, double speed) {
+        long passed = Duration.between(began, Instant.now()).toNanos();
+        return began.plusNanos((long) (passed * speed)).truncatedTo(ChronoUnit.MILLIS);
     }
 
     public Lane lane() {

@@ -19,6 +19,7 @@ public final class Journal implements AutoCloseable {
     private final Vendor vendor;
     private Optional<Connection> connection = Optional.empty();
     private Optional<Pen> pen = Optional.empty();
+    private final Memory memory = new Memory();
 
     public Journal(DataSource source) {
         this.source = source;
@@ -32,7 +33,7 @@ public final class Journal implements AutoCloseable {
      */
     public Writing begin() {
         try {
-            return new Writing(pen(), this::drop);
+            return new Writing(pen(), memory, this::drop);
         } catch (SQLException e) {
             drop();
             throw new JournalTrouble("connecting", e);
@@ -71,6 +72,7 @@ public final class Journal implements AutoCloseable {
     /** Gives the connection up for good: the pool is not to hand out one with a writer's settings. */
     @Override
     public void close() {
+        memory.forget();
         pen = Optional.empty();
         connection.ifPresent(
                 held -> pool().ifPresentOrElse(pool -> pool.evictConnection(held), () -> closeQuietly(held)));

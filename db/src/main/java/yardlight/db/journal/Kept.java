@@ -1,5 +1,6 @@
 package yardlight.db.journal;
 
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.Map;
 import yardlight.db.columns.NoticeColumns.KeptNotice;
@@ -10,7 +11,7 @@ import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.quiet.Desk;
 
-/** What was found in the database at the beginning of the transaction; tells an insert from an update. */
+/** What is in the database, as far as it was looked at; tells an insert from an update. */
 final class Kept {
 
     final Map<AlarmKey, Alarm> alarms = new HashMap<>();
@@ -19,4 +20,18 @@ final class Kept {
     final Map<String, Desk> desks = new HashMap<>();
     final Map<String, BoxWatch> boxes = new HashMap<>();
     final Map<String, Flood> floods = new HashMap<>();
+
+    int size() {
+        return alarms.size() + callouts.size() + notices.size() + desks.size() + boxes.size() + floods.size();
+    }
+
+    /** The changes are stored. */
+    void absorb(Changed changed, Collection<KeptNotice> written) {
+        changed.alarms.values().forEach(alarm -> alarms.put(alarm.key(), alarm));
+        callouts.putAll(changed.callouts);
+        written.forEach(one -> notices.put(one.notice().id(), one));
+        desks.putAll(changed.desks);
+        boxes.putAll(changed.boxes);
+        floods.putAll(changed.floods);
+    }
 }

@@ -39,8 +39,13 @@ final class NoticeStore {
         this.now = now;
     }
 
-    /** Comes back with the notices that are newly in the outbox. */
-    List<KeptNotice> write() {
+    /**
+     * @param written every notice that was written
+     * @param queued how many of them are newly in the outbox
+     */
+    record Result(List<KeptNotice> written, int queued) {}
+
+    Result write() {
         var inserts = new ArrayList<KeptNotice>();
         var updates = new ArrayList<KeptNotice>();
         for (Notice notice : sheet.changed().notices.values()) {
@@ -55,7 +60,7 @@ final class NoticeStore {
         links(inserts);
         var all = new ArrayList<>(inserts);
         all.addAll(updates);
-        return outbox(all);
+        return new Result(all, outbox(all));
     }
 
     void putOff(List<Retry> retries) {
@@ -78,7 +83,7 @@ final class NoticeStore {
         });
     }
 
-    private List<KeptNotice> outbox(List<KeptNotice> rows) {
+    private int outbox(List<KeptNotice> rows) {
         var out = new ArrayList<String>();
         var in = new ArrayList<KeptNotice>();
         for (KeptNotice row : rows) {
@@ -100,7 +105,7 @@ final class NoticeStore {
             statement.setObject(3, Column.stored(now));
             statement.setObject(4, Column.stored(now));
         });
-        return in;
+        return in.size();
     }
 
     private KeptNotice before(Notice notice) {

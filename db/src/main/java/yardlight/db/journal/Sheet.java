@@ -24,12 +24,14 @@ public final class Sheet implements Situation {
     private final Slice slice;
     private final Changed changed = new Changed();
 
-    Sheet(Reads reads, Setup setup) {
-        this.slice = new Slice(reads, setup);
+    Sheet(Slice slice) {
+        this.slice = slice;
     }
 
-    /** Reads what the batch is going to ask for. */
+    /** Reads what the batch is going to ask for. What belongs to something known was read together with it. */
     public void prepare(Wants wants) {
+        slice.newAlarms.clear();
+        slice.newCallouts.clear();
         if (wants.people || !wants.desks.isEmpty() || !wants.answered.isEmpty()) {
             slice.needDesks();
         }
@@ -42,14 +44,12 @@ public final class Sheet implements Situation {
                 .ifPresent(callout -> sites.add(callout.facts().site())));
         slice.needSites(sites);
         var alarms = new ArrayList<>(wants.alarms);
-        slice.picture
-                .callouts()
-                .forEach(callout -> alarms.addAll(callout.facts().alarms()));
+        slice.newCallouts.forEach(callout -> alarms.addAll(callout.facts().alarms()));
         slice.needAlarms(alarms);
-        slice.needCallouts(slice.picture.alarms().stream()
+        slice.needCallouts(slice.newAlarms.stream()
                 .flatMap(alarm -> alarm.callout().stream())
                 .toList());
-        slice.needUnsent(slice.picture.callouts().stream().map(Callout::id).toList());
+        slice.needUnsent(slice.newCallouts.stream().map(Callout::id).toList());
         slice.needBoxes(wants.boxes);
     }
 
@@ -65,10 +65,19 @@ public final class Sheet implements Situation {
         return callouts;
     }
 
-    /** Lays a decision over what is known. */
+    /** Lays a decision over what is known. In a flood it mentions every alarm of the site: those that stay are left out. */
     public void apply(Changes changes) {
-        changed.add(changes);
-        slice.apply(changes);
+        var real = new Changes(
+                changes.alarms().stream()
+                        .filter(alarm -> !alarm.equals(alarm(alarm.key())))
+                        .toList(),
+                changes.callouts(),
+                changes.notices(),
+                changes.desks(),
+                changes.boxes(),
+                changes.floods());
+        changed.add(real);
+        slice.apply(real);
     }
 
     /** From here on another setup holds. */
@@ -80,9 +89,12 @@ public final class Sheet implements Situation {
         return changed;
     }
 
-    /** What was found in the database. */
     Kept kept() {
         return slice.kept;
+    }
+
+    Slice slice() {
+        return slice;
     }
 
     /** Every alarm that was read or decided so far. */
@@ -97,13 +109,13 @@ public final class Sheet implements Situation {
 
     @Override
     public Alarm alarm(AlarmKey key) {
-        slice.needAlarms(List.of(key));
+        slice.needAlarm(key);
         return slice.picture.alarm(key);
     }
 
     @Override
     public List<Alarm> alarmsAt(String site) {
-        slice.needSites(List.of(site));
+        slice.needSite(site);
         return slice.picture.alarmsAt(site);
     }
 
@@ -115,13 +127,13 @@ public final class Sheet implements Situation {
 
     @Override
     public List<Callout> calloutsAt(String site) {
-        slice.needSites(List.of(site));
+        slice.needSite(site);
         return slice.picture.calloutsAt(site);
     }
 
     @Override
     public Flood flood(String site) {
-        slice.needSites(List.of(site));
+        slice.needSite(site);
         return slice.picture.flood(site);
     }
 

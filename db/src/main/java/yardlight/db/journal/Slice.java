@@ -1,5 +1,6 @@
 package yardlight.db.journal;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
@@ -17,13 +18,19 @@ import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Setup;
 
 /**
- * The part of the stored situation that a transaction has looked at. Each {@code need} reads what is missing in one
- * query and never reads twice: what was decided since must not be covered by what is stored.
+ * The part of the stored situation that was looked at. Each {@code need} reads what is missing in one query and never
+ * reads twice: what was decided since must not be covered by what is stored. It outlives a transaction for as long as
+ * nobody else writes, see {@link Memory}.
  */
 final class Slice {
 
     final Picture picture;
     final Kept kept = new Kept();
+
+    /** What was read since somebody last cleared these. */
+    final List<Alarm> newAlarms = new ArrayList<>();
+
+    final List<Callout> newCallouts = new ArrayList<>();
 
     private final Reads reads;
     private final Set<AlarmKey> alarms = new HashSet<>();
@@ -50,6 +57,18 @@ final class Slice {
             }
         });
         picture.apply(changes);
+    }
+
+    void needAlarm(AlarmKey key) {
+        if (!alarms.contains(key)) {
+            needAlarms(List.of(key));
+        }
+    }
+
+    void needSite(String id) {
+        if (!sites.contains(id)) {
+            needSites(List.of(id));
+        }
     }
 
     void needAlarms(Collection<AlarmKey> keys) {
@@ -109,11 +128,13 @@ final class Slice {
     }
 
     private void keep(Alarm alarm) {
+        newAlarms.add(alarm);
         kept.alarms.put(alarm.key(), alarm);
         picture.apply(new Changes(List.of(alarm), List.of(), List.of(), List.of(), List.of(), Map.of()));
     }
 
     private void keep(Callout callout) {
+        newCallouts.add(callout);
         kept.callouts.put(callout.id(), callout);
         picture.apply(new Changes(List.of(), List.of(callout), List.of(), List.of(), List.of(), Map.of()));
     }

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import yardlight.db.columns.AlarmColumns;
 import yardlight.db.columns.AlarmColumns.Occurrence;
 import yardlight.db.columns.BoxColumns;
@@ -50,8 +51,12 @@ final class StateStore {
 
     /** An older occurrence gives up its place before the new one takes it; one that never occurred leaves nothing. */
     private void alarms(Collection<Alarm> changed, Kept kept) {
-        List<Alarm> followed =
-                kept.alarms.values().stream().filter(alarm -> !isNewest(alarm)).toList();
+        List<Alarm> followed = changed.stream()
+                .map(Alarm::key)
+                .distinct()
+                .flatMap(key -> Stream.ofNullable(kept.alarms.get(key)))
+                .filter(alarm -> !isNewest(alarm))
+                .toList();
         pen.write(SUPERSEDE, ids(followed, alarm -> alarm.occurrence() > 0), (row, id) -> row.setString(1, id));
         pen.write(DELETE, ids(followed, alarm -> alarm.occurrence() == 0), (row, id) -> row.setString(1, id));
         List<Occurrence> rows = changed.stream()

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import yardlight.db.columns.Column;
 import yardlight.db.columns.LogColumns;
-import yardlight.db.columns.NoticeColumns.KeptNotice;
 import yardlight.db.due.DueKey;
 import yardlight.escalation.Entry;
 import yardlight.escalation.setup.Setup;
@@ -32,13 +31,15 @@ public final class Writing implements AutoCloseable {
     private record Document(int version, String text, Instant at, String by) {}
 
     private final Pen pen;
+    private final Memory memory;
     private final Runnable drop;
     private final Numbers numbers;
     private final Extras extras = new Extras();
     private boolean done;
 
-    Writing(Pen pen, Runnable drop) {
+    Writing(Pen pen, Memory memory, Runnable drop) {
         this.pen = pen;
+        this.memory = memory;
         this.drop = drop;
         this.numbers = new Numbers(pen);
     }
@@ -102,9 +103,9 @@ public final class Writing implements AutoCloseable {
         return known;
     }
 
-    /** The situation that the decisions of this transaction start from. */
+    /** The situation that the decisions of this transaction start from; one for each transaction. */
     public Sheet sheet(Setup setup) {
-        return new Sheet(new Reads(pen), setup);
+        return new Sheet(memory.take(numbers.turn(), new Reads(pen), setup));
     }
 
     /** The next answer code: the next in turn that no live callout has. */
@@ -137,14 +138,16 @@ public final class Writing implements AutoCloseable {
     public Stored commit(Sheet sheet, Instant now) {
         new StateStore(pen, sheet).write();
         var notices = new NoticeStore(pen, sheet, now);
-        List<KeptNotice> queued = notices.write();
+        NoticeStore.Result told = notices.write();
         notices.putOff(extras.retries);
         Optional<Instant> due = new DueStore(pen, sheet, extras).write();
         new RecordStore(pen, numbers).write(extras);
         numbers.write(now);
         pen.commit();
         done = true;
-        return new Stored(queued.size(), due);
+        sheet.kept().absorb(sheet.changed(), told.written());
+        memory.keep(numbers.turn(), sheet.slice());
+        return new Stored(told.queued(), due);
     }
 
     @Override

@@ -3,16 +3,18 @@
 -- Neither partial indexes nor "on conflict" exist on both, so a column that is null for most rows stands in for a
 -- partial index: current_key, live_site.
 
--- One row. Whoever writes state or log locks it first: that makes all writers, on all nodes, one after the other.
+-- One row. Whoever writes state or log locks it first: that makes all writers, on all nodes, one after the other. turn
+-- counts the transactions, so that a writer knows whether another one has been there since.
 create table lane (
     id integer primary key check (id = 1),
+    turn bigint not null,
     last_line bigint not null,
     last_number bigint not null,
     last_code integer not null,
     setup_version integer not null,
     last_at timestamp(6) with time zone
 );
-insert into lane (id, last_line, last_number, last_code, setup_version) values (1, 0, 0, 9, 0);
+insert into lane (id, turn, last_line, last_number, last_code, setup_version) values (1, 0, 0, 0, 9, 0);
 
 -- What the owner set up, each version as it was stored. lane.setup_version names the one that holds.
 create table setup_version (
@@ -85,10 +87,11 @@ create index alarm_live on alarm (live_site);
 create index alarm_by_site_time on alarm (site, occurred_at);
 create index alarm_by_time on alarm (occurred_at);
 
--- live_site is the site until the callout is over.
+-- live_site is the site, and live_code the code, until the callout is over.
 create table callout (
     id varchar(300) primary key,
     live_site varchar(64),
+    live_code integer,
     kind varchar(16) not null,
     code integer not null,
     site varchar(64) not null,
@@ -110,6 +113,7 @@ create table callout (
     was_due timestamp(6) with time zone
 );
 create index callout_live on callout (live_site);
+create index callout_live_code on callout (live_code);
 create index callout_by_time on callout (started_at);
 
 -- callouts are in order; notice_callout is there to find a callout's notices.

@@ -56,8 +56,18 @@ abstract class JournalContract {
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void decides_from_what_is_stored_as_from_what_is_remembered(long seed) {
-        var night = new TwinNight(journal, seed);
+        compare(new TwinNight(List.of(journal), seed));
+    }
 
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {11, 12, 13, 14})
+    void decides_the_same_when_two_writers_take_turns(long seed) {
+        try (var other = new Journal(source)) {
+            compare(new TwinNight(List.of(journal, other), seed));
+        }
+    }
+
+    private void compare(TwinNight night) {
         for (int i = 0; i < 120; i++) {
             TwinNight.Step step = night.step();
 
@@ -81,7 +91,7 @@ abstract class JournalContract {
 
     @Test
     void leaves_everything_as_it_was_without_a_commit() {
-        var night = new TwinNight(journal, 1);
+        var night = new TwinNight(List.of(journal), 1);
         night.step();
         Map<String, Object> before = jdbc.queryForMap("select * from lane");
 
@@ -96,15 +106,33 @@ abstract class JournalContract {
     @Test
     void gives_out_codes_in_turn_and_leaves_out_those_that_live_callouts_have() {
         jdbc.update("update lane set last_code = 998");
-        jdbc.update(
-                "insert into callout (id, live_site, kind, code, site, ladder, priority, alarms, started_at, notices, announced,"
-                        + " told, held, climb, rung, round) values ('a', 'mesa-9', 'calling', 10, 'mesa-9', 'night', 'high', '',"
-                        + " current_timestamp, 0, 1, '', '', 0, 0, 0)");
+        live(10);
 
         try (Writing writing = journal.begin()) {
             assertThat(List.of(writing.nextCode(), writing.nextCode(), writing.nextCode()))
                     .containsExactly(999, 11, 12);
         }
+    }
+
+    @Test
+    void gives_out_longer_codes_when_all_short_ones_are_taken() {
+        for (int code = 10; code <= 999; code++) {
+            live(code);
+        }
+
+        try (Writing writing = journal.begin()) {
+            assertThat(List.of(writing.nextCode(), writing.nextCode())).containsExactly(1000, 1001);
+        }
+    }
+
+    private void live(int code) {
+        jdbc.update(
+                "insert into callout (id, live_site, live_code, kind, code, site, ladder, priority, alarms, started_at,"
+                        + " notices, announced, told, held, climb, rung, round) values (?, 'mesa-9', ?, 'calling', ?,"
+                        + " 'mesa-9', 'night', 'high', '', current_timestamp, 0, 1, '', '', 0, 0, 0)",
+                "c-" + code,
+                code,
+                code);
     }
 
     @Test

@@ -34,12 +34,15 @@ final class TwinNight {
     private final Picture picture = new Picture(setup);
     private final Deque<Integer> codes = new ArrayDeque<>();
     private final Escalator remembering = new Escalator(Links.NONE, codes::remove);
-    private final Journal journal;
+    private final List<Journal> journals;
     private final Random random;
     private Instant now = Fixtures.at("2026-11-25T01:00");
 
-    TwinNight(Journal journal, long seed) {
-        this.journal = journal;
+    /**
+     * @param journals the writers, of whom one at random has the next turn
+     */
+    TwinNight(List<Journal> journals, long seed) {
+        this.journals = journals;
         this.random = new Random(seed);
     }
 
@@ -69,7 +72,7 @@ final class TwinNight {
 
     private List<Decision> store(List<Stimulus> stimuli) {
         var decisions = new ArrayList<Decision>();
-        try (Writing writing = journal.begin()) {
+        try (Writing writing = journals.get(random.nextInt(journals.size())).begin()) {
             Sheet sheet = writing.sheet(setup);
             var wants = new Wants(setup);
             stimuli.forEach(wants::add);

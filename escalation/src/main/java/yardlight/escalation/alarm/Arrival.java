@@ -18,6 +18,9 @@ record Arrival(Report report, Priority said, Timing timing, Instant now) {
         }
         Step due = AlarmRules.due(before, timing, report.at());
         AlarmDraft draft = due.alarm().draft();
+        if (!report.box().equals(draft.box)) {
+            draft.declaredAt = Optional.empty();
+        }
         draft.box = report.box();
         if (report.declared()) {
             draft.declaredAt = Optional.of(report.at());
@@ -43,6 +46,8 @@ record Arrival(Report report, Priority said, Timing timing, Instant now) {
             draft.pendingSince = Optional.of(report.at());
             if (Occurrence.anew(draft)) {
                 draft.receivedAt = Optional.of(now);
+                // Who answered something less urgent has not answered this.
+                draft.seen = draft.seen && !(said.compareTo(draft.priority) > 0);
                 draft.priority = said;
                 draft.measured = Measured.NOTHING;
             }
@@ -74,7 +79,8 @@ record Arrival(Report report, Priority said, Timing timing, Instant now) {
             Step again = AlarmRules.move(draft, AlarmTrigger.REALARM, timing).orElseThrow();
             return new Step(again.alarm(), Outcome.REPEATED, true, true);
         }
-        return new Step(draft.done(), Outcome.REPEATED, false, !draft.state.withheld());
+        // It calls anew as well: its ladder may have been exhausted while it was less urgent.
+        return new Step(draft.done(), Outcome.REPEATED, draft.state.calls(), !draft.state.withheld());
     }
 
     private Step over(AlarmDraft draft) {

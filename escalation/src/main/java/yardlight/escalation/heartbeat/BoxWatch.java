@@ -27,4 +27,9 @@ public record BoxWatch(String box, Instant heardAt, Optional<Instant> deadline, 
     public BoxWatch gone() {
         return new BoxWatch(box, heardAt, Optional.empty(), true, last);
     }
+
+    /** The box with another deadline. */
+    public BoxWatch with(Optional<Instant> next) {
+        return new BoxWatch(box, heardAt, next, silent, last);
+    }
 }

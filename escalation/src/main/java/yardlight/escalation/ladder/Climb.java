@@ -60,8 +60,7 @@ public final class Climb {
     private static List<String> free(List<String> people, Map<String, Instant> asleep, Reach reach) {
         List<String> free = new ArrayList<>();
         for (String contact : people) {
-            reach.heldUntil(contact)
-                    .ifPresentOrElse(until -> asleep.putIfAbsent(contact, until), () -> free.add(contact));
+            reach.heldUntil(contact).ifPresentOrElse(until -> asleep.put(contact, until), () -> free.add(contact));
         }
         return free;
     }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import yardlight.escalation.ladder.Ladder;
@@ -22,6 +23,7 @@ public final class Setup {
     private final Map<String, Box> boxes;
     private final Map<String, List<Box>> boxesBySite;
     private final Map<String, Point> points;
+    private final Set<String> explaining;
     private final Map<String, Contact> contacts;
     private final Map<String, Roster> rosters;
     private final Map<String, Ladder> ladders;
@@ -37,6 +39,9 @@ public final class Setup {
         this.boxes = byId(boxes, Box::id);
         this.boxesBySite = boxes.stream().collect(Collectors.groupingBy(Box::site));
         this.points = byId(points, point -> point.site() + "/" + point.id());
+        this.explaining = points.stream()
+                .flatMap(point -> point.suppressedWhile().stream().map(other -> point.site() + "/" + other))
+                .collect(Collectors.toUnmodifiableSet());
         this.contacts = byId(contacts, Contact::id);
         this.rosters = byId(rosters, Roster::id);
         this.ladders = byId(ladders, Ladder::id);
@@ -98,6 +103,11 @@ public final class Setup {
     /** The point as set up; empty when the board has to say that it wants setting up. */
     public Optional<Point> known(String site, String point) {
         return Optional.ofNullable(points.get(site + "/" + point));
+    }
+
+    /** Whether some point of the site is suppressed by design while this alarm, {@code point/condition}, is active. */
+    public boolean explains(String site, String local) {
+        return explaining.contains(site + "/" + local);
     }
 
     public List<Box> boxesAt(String site) {

@@ -24,13 +24,13 @@ class RaisedPriorityTest {
     }
 
     @Test
-    void an_unanswered_alarm_that_gets_worse_is_raised_and_goes_on_with_its_callout() {
+    void an_unanswered_alarm_that_gets_worse_is_raised_and_calls_in_case_its_ladder_is_exhausted() {
         tank.active(0);
 
         var step = tank.active(20, Priority.CRITICAL);
 
         assertThat(step.raised()).isTrue();
-        assertThat(step.calls()).isFalse();
+        assertThat(step.calls()).isTrue();
     }
 
     @Test

@@ -19,6 +19,9 @@ import java.util.function.Function;
  */
 public final class Fields {
 
+    private static final Set<String> SECRETS = Set.of("password");
+    private static final int SHOWN = 40;
+
     private final Map<String, Node> members;
     private final String pointer;
     private final Faults faults;
@@ -200,7 +203,22 @@ public final class Fields {
     }
 
     private <T> Optional<T> wrong(String name, String rule) {
-        fault(name, rule);
+        fault(name, rule + shown(name));
         return Optional.empty();
+    }
+
+    /** What was there instead, so that whoever reads the answer need not look into the request. */
+    private String shown(String name) {
+        Node node = members.get(name);
+        if (SECRETS.contains(name)) {
+            return "";
+        }
+        if (node instanceof Node.Text text) {
+            return ": " + Texts.shortened(text.value(), SHOWN);
+        }
+        if (node instanceof Node.Number number) {
+            return ": " + Texts.shortened(number.written(), SHOWN);
+        }
+        return node instanceof Node.Flag flag ? ": " + flag.value() : "";
     }
 }

@@ -19,4 +19,11 @@ final class Texts {
     static int length(String text) {
         return text.codePointCount(0, text.length());
     }
+
+    /** A strange value as it can be shown in an answer: one line, without control characters, not long. */
+    static String shortened(String text, int most) {
+        String line = oneLine(text);
+        String shown = length(line) > most ? line.substring(0, line.offsetByCodePoints(0, most)) + "..." : line;
+        return broken(shown) ? "not readable" : shown;
+    }
 }

@@ -17,6 +17,7 @@ final class JournalLane implements Lane, Intake {
 
     private static final int MOST_WAITING = 20_000;
     private static final long PATIENCE_SECONDS = 15;
+    private static final String STOPPING = "the gateway is stopping";
 
     private final BlockingQueue<Handed<?>> queue = new LinkedBlockingQueue<>(MOST_WAITING);
     private volatile boolean open;
@@ -32,6 +33,14 @@ final class JournalLane implements Lane, Intake {
     /** Takes nothing more in; what is in the queue is still stored. */
     void shut() {
         open = false;
+        queue.offer(new Handed<>(new Nudge()));
+    }
+
+    /** Nobody stores any more: whoever slipped in at the last moment is told so. */
+    void giveUpTheRest() {
+        for (Handed<?> rest = queue.poll(); rest != null; rest = queue.poll()) {
+            rest.giveUp(new LaneBusy(STOPPING, null));
+        }
     }
 
     @Override
@@ -70,7 +79,7 @@ final class JournalLane implements Lane, Intake {
     private <T> CompletableFuture<T> offer(Work<T> work) {
         var handed = new Handed<>(work);
         if (!open) {
-            handed.giveUp(new LaneBusy("the gateway is stopping", null));
+            handed.giveUp(new LaneBusy(STOPPING, null));
         } else if (!queue.offer(handed)) {
             handed.giveUp(new LaneBusy("too much is waiting to be stored", null));
         }
@@ -96,7 +105,9 @@ final class JournalLane implements Lane, Intake {
         Handed<?> next = queue.poll(waitMillis, TimeUnit.MILLISECONDS);
         int weight = 0;
         while (next != null) {
-            batch.add(next);
+            if (next.weight() > 0) {
+                batch.add(next);
+            }
             weight += next.weight();
             next = batch.size() < most && weight < mostWeight ? queue.poll() : null;
         }

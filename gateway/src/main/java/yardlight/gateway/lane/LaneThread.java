@@ -44,10 +44,11 @@ final class LaneThread implements SmartLifecycle {
 
     @Override
     public void stop() {
-        lane.shut();
         running = false;
+        lane.shut();
         try {
             thread.join();
+            lane.giveUpTheRest();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
