@@ -107,6 +107,7 @@ class DoorsIT {
 
         assertThat(api.get("openapi").asString()).startsWith("3.1");
         assertThat(api.get("info").get("title").asString()).isEqualTo("Yardlight");
+        assertThat(api.get("servers").get(0).get("url").asString()).isEqualTo("/");
         assertThat(api.get("paths").propertyNames()).contains("/api/v1/events", "/api/v1/setup", "/api/v1/log");
         JsonNode events = api.get("paths")
                 .get("/api/v1/events")
@@ -126,20 +127,21 @@ class DoorsIT {
     }
 
     @Test
-    void a_session_gets_a_new_id_when_somebody_signs_in_and_ends_when_they_sign_out() {
+    void a_session_begins_when_somebody_signs_in_and_ends_when_they_sign_out() {
         HttpResponse<String> page = web.get("/login");
-        String before = cookie(page);
+        String before = cookie(page, "XSRF-TOKEN");
 
         HttpResponse<String> in =
                 form("/login", before, "username=owner&password=" + password() + "&_csrf=" + token(page));
 
-        String after = cookie(in);
+        String after = cookie(in, "JSESSIONID");
         assertThat(in.statusCode()).isEqualTo(302);
-        assertThat(after).isNotEqualTo(before);
-        assertThat(in.headers().firstValue("Set-Cookie").orElseThrow()).contains("HttpOnly", "SameSite=Lax");
+        assertThat(page.headers().allValues("Set-Cookie")).noneMatch(cookie -> cookie.startsWith("JSESSIONID"));
+        assertThat(in.headers().allValues("Set-Cookie"))
+                .allSatisfy(cookie -> assertThat(cookie).contains("HttpOnly", "SameSite=Lax"));
         HttpResponse<String> board = web.get("/", "Cookie", after, "Accept", "text/html");
         assertThat(board.statusCode()).isEqualTo(200);
-        HttpResponse<String> out = form("/logout", after, "_csrf=" + token(board));
+        HttpResponse<String> out = form("/logout", after + "; " + cookie(board, "XSRF-TOKEN"), "_csrf=" + token(board));
         assertThat(out.statusCode()).isEqualTo(302);
         assertThat(web.get("/", "Cookie", after, "Accept", "text/html").statusCode())
                 .isEqualTo(302);
@@ -169,8 +171,12 @@ class DoorsIT {
         return web.post(path, "application/x-www-form-urlencoded", fields, "Cookie", cookie, "Accept", "text/html");
     }
 
-    private static String cookie(HttpResponse<String> response) {
-        return response.headers().firstValue("Set-Cookie").orElseThrow().split(";")[0];
+    private static String cookie(HttpResponse<String> response, String name) {
+        return response.headers().allValues("Set-Cookie").stream()
+                .map(cookie -> cookie.split(";")[0])
+                .filter(cookie -> cookie.startsWith(name + "="))
+                .reduce((first, last) -> last)
+                .orElseThrow();
     }
 
     private static String token(HttpResponse<String> page) {

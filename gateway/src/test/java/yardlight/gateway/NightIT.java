@@ -81,6 +81,27 @@ class NightIT {
     }
 
     @Test
+    void a_link_is_shown_to_who_may_acknowledge_and_to_nobody_else() {
+        JsonNode event = event("point=separator&condition=high&state=active&priority=high");
+        String id = event.get("results").get(0).get("alarm").asString();
+        String link = link(textTo("5755550101@txt.example", "SEPARATOR HIGH"));
+        String[] reader = {"Authorization", Doors.basic("rita")};
+        web.put(
+                "/api/v1/logins/rita",
+                JSON,
+                "{\"role\": \"reader\", \"password\": \"" + GatewayTest.PASSWORD + "\"}",
+                Web.owner());
+
+        assertThat(web.get("/api/v1/alarms/" + id, Web.owner()).body()).contains(link);
+        for (String path : List.of("/api/v1/alarms/" + id, "/api/v1/alarms", "/api/v1/log", "/")) {
+            assertThat(web.get(path, reader).body())
+                    .contains("SEPARATOR HIGH", "/a/" + "*".repeat(22))
+                    .doesNotContain(link);
+        }
+        assertThat(log("contact=ana")).doesNotContain(link);
+    }
+
+    @Test
     void a_text_that_comes_back_with_the_code_answers_too() {
         JsonNode event = event("point=separator&condition=low&state=active&priority=high");
         String id = event.get("results").get(0).get("alarm").asString();

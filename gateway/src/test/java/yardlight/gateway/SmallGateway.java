@@ -18,12 +18,14 @@ import org.springframework.jdbc.core.JdbcTemplate;
 import yardlight.channels.Channel;
 import yardlight.db.TestDatabase;
 import yardlight.escalation.Stimulus;
+import yardlight.escalation.notice.Notice;
 import yardlight.escalation.setup.Setup;
 import yardlight.gateway.clock.Pace;
 import yardlight.gateway.lane.CurrentSetup;
 import yardlight.gateway.lane.Intake;
 import yardlight.gateway.lane.Lane;
 import yardlight.gateway.lane.SetupSource;
+import yardlight.gateway.link.RealLinks;
 
 /** Lane, due loop and dispatcher on a real database, without doors. Can be stopped and started again on the same one. */
 public final class SmallGateway implements AutoCloseable {
@@ -57,6 +59,7 @@ public final class SmallGateway implements AutoCloseable {
         context.registerBean(MeterRegistry.class, SimpleMeterRegistry::new);
         context.registerBean(InstantSource.class, () -> () -> now(began, place.speed()));
         context.registerBean(Pace.class, () -> Pace.REAL);
+        context.registerBean(RealLinks.class, () -> Notice::text);
         context.registerBean(SetupSource.class, () -> document -> DOCUMENTS.getOrDefault(document, setup));
         channels.forEach(channel -> context.registerBean("channel-" + channel.name(), Channel.class, () -> channel));
         context.scan("yardlight.db.due", "yardlight.db.outbox", "yardlight.db.figures");

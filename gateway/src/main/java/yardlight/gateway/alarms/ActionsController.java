@@ -31,8 +31,10 @@ class ActionsController {
 
     private final Actions actions;
     private final SetupInForce inForce;
+    private final Sight sight;
 
-    ActionsController(Actions actions, SetupInForce inForce) {
+    ActionsController(Actions actions, SetupInForce inForce, Sight sight) {
+        this.sight = sight;
         this.actions = actions;
         this.inForce = inForce;
     }
@@ -86,6 +88,6 @@ class ActionsController {
         Function<AlarmKey, Stimulus> action = reader.apply(fields);
         fields.nothingElse();
         faults.orNothing();
-        return AlarmView.of(actions.act(id, action));
+        return AlarmView.of(actions.act(id, action), sight.of(request));
     }
 }

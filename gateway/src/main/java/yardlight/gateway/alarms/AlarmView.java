@@ -5,11 +5,13 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import yardlight.db.alarm.RecordedAlarm;
 import yardlight.db.alarm.RecordedCallout;
 import yardlight.db.alarm.RecordedNotice;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.notice.Notice;
 
 /** An alarm in the form of the contract. What there is not is left out. Rungs and rounds count from 1, as people do. */
 @JsonInclude(JsonInclude.Include.NON_ABSENT)
@@ -34,7 +36,10 @@ record AlarmView(
         Optional<Instant> shelvedUntil,
         Optional<CalloutView> callout) {
 
-    static AlarmView of(RecordedAlarm recorded) {
+    /**
+     * @param text how much of a notice's text is shown
+     */
+    static AlarmView of(RecordedAlarm recorded, Function<Notice, String> text) {
         Alarm alarm = recorded.alarm();
         return new AlarmView(
                 alarm.id(),
@@ -55,7 +60,7 @@ record AlarmView(
                 alarm.acknowledgedBy(),
                 alarm.returnedAt(),
                 alarm.shelvedUntil(),
-                recorded.callout().map(CalloutView::of));
+                recorded.callout().map(callout -> CalloutView.of(callout, text)));
     }
 
     /** What is done about it. */
@@ -69,7 +74,7 @@ record AlarmView(
             int code,
             List<NoticeView> notices) {
 
-        static CalloutView of(RecordedCallout recorded) {
+        static CalloutView of(RecordedCallout recorded, Function<Notice, String> text) {
             Callout callout = recorded.callout();
             return new CalloutView(
                     callout.kind().word(),
@@ -78,7 +83,9 @@ record AlarmView(
                     callout.place().round() + 1,
                     callout.dueAt(),
                     callout.facts().code(),
-                    recorded.notices().stream().map(NoticeView::of).toList());
+                    recorded.notices().stream()
+                            .map(notice -> NoticeView.of(notice, text))
+                            .toList());
         }
     }
 
@@ -96,13 +103,13 @@ record AlarmView(
             Optional<Instant> deliveredAt,
             List<AttemptView> attempts) {
 
-        static NoticeView of(RecordedNotice recorded) {
+        static NoticeView of(RecordedNotice recorded, Function<Notice, String> text) {
             var notice = recorded.notice();
             return new NoticeView(
                     notice.id(),
                     notice.contact(),
                     recorded.channel(),
-                    notice.text(),
+                    text.apply(notice),
                     notice.state().word(),
                     notice.queuedAt(),
                     notice.heldUntil(),

@@ -3,6 +3,7 @@ package yardlight.gateway.alarms;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.springframework.http.MediaType;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -12,6 +13,7 @@ import org.springframework.web.bind.annotation.RestController;
 import yardlight.db.alarm.AlarmFilter;
 import yardlight.db.alarm.Alarms;
 import yardlight.escalation.alarm.AlarmState;
+import yardlight.escalation.notice.Notice;
 import yardlight.gateway.document.Query;
 import yardlight.gateway.problem.Problem;
 
@@ -24,9 +26,11 @@ class AlarmsController {
             ", ", Stream.of(AlarmState.values()).map(AlarmState::word).toList());
 
     private final Alarms alarms;
+    private final Sight sight;
 
-    AlarmsController(Alarms alarms) {
+    AlarmsController(Alarms alarms, Sight sight) {
         this.alarms = alarms;
+        this.sight = sight;
     }
 
     @GetMapping
@@ -39,12 +43,17 @@ class AlarmsController {
                 query.instant("to"),
                 AlarmFilter.MOST);
         query.orNothing();
-        return alarms.find(filter).stream().map(AlarmView::of).toList();
+        Function<Notice, String> text = sight.of(request);
+        return alarms.find(filter).stream()
+                .map(alarm -> AlarmView.of(alarm, text))
+                .toList();
     }
 
     @GetMapping("/{id}")
-    AlarmView one(@PathVariable String id) {
-        return alarms.byId(id).map(AlarmView::of).orElseThrow(() -> Problem.notFound("there is no such alarm"));
+    AlarmView one(@PathVariable String id, HttpServletRequest request) {
+        return alarms.byId(id)
+                .map(alarm -> AlarmView.of(alarm, sight.of(request)))
+                .orElseThrow(() -> Problem.notFound("there is no such alarm"));
     }
 
     private static Optional<AlarmState> state(String word) {

@@ -22,14 +22,14 @@ class BoxDoor {
 
     @Bean
     @Order(10)
-    SecurityFilterChain boxChain(HttpSecurity http, KeyRing keys, Refusals refusals) {
+    SecurityFilterChain boxChain(HttpSecurity http, KeyRing keys, SignsOfLife signs, Refusals refusals) {
         return http.securityMatcher("/api/v1/events", "/api/v1/heartbeats")
                 .authorizeHttpRequests(
                         requests -> requests.dispatcherTypeMatchers(DispatcherType.ERROR, DispatcherType.ASYNC)
                                 .permitAll()
                                 .anyRequest()
                                 .hasRole(KeyFilter.ROLE))
-                .addFilterBefore(new KeyFilter(keys), AuthorizationFilter.class)
+                .addFilterBefore(new KeyFilter(keys, signs), AuthorizationFilter.class)
                 .headers(SafeHeaders::set)
                 .csrf(AbstractHttpConfigurer::disable)
                 .logout(AbstractHttpConfigurer::disable)

@@ -1,5 +1,6 @@
 package yardlight.gateway.boxes;
 
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.Map;
 import java.util.Optional;
@@ -20,13 +21,26 @@ final class HeartbeatReader {
     private HeartbeatReader() {}
 
     static Heartbeat read(Fields said, When when) {
-        Optional<Duration> uptime = said.whole("uptime", 0, MOST_SECONDS).map(Duration::ofSeconds);
+        Optional<Duration> uptime = uptime(said);
         Map<String, Boolean> feeds =
                 said.object("feeds").map(named -> feeds(said, named)).orElse(Map.of());
         Optional<Double> battery = said.number("battery").map(Number::doubleValue);
         Optional<Double> signal = said.number("signal").map(Number::doubleValue);
         return new Heartbeat(
                 uptime, feeds, battery, signal, Optional.of(when.at()).filter(at -> when.declared()));
+    }
+
+    /** In whole seconds: what a box says beyond them is of no use. */
+    private static Optional<Duration> uptime(Fields said) {
+        Optional<BigDecimal> seconds = said.number("uptime");
+        if (seconds.filter(HeartbeatReader::impossible).isPresent()) {
+            said.fault("uptime", "must be seconds from 0 to " + MOST_SECONDS);
+        }
+        return seconds.filter(some -> !impossible(some)).map(some -> Duration.ofSeconds(some.longValue()));
+    }
+
+    private static boolean impossible(BigDecimal seconds) {
+        return seconds.signum() < 0 || seconds.compareTo(BigDecimal.valueOf(MOST_SECONDS)) > 0;
     }
 
     private static Map<String, Boolean> feeds(Fields said, Fields named) {

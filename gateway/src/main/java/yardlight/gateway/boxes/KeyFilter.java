@@ -14,15 +14,17 @@ import org.springframework.security.web.authentication.preauth.PreAuthenticatedA
 import org.springframework.web.filter.OncePerRequestFilter;
 import yardlight.gateway.problem.Bearer;
 
-/** Lets a box in that shows its key. Not a bean, so that it stands in its own chain only. */
+/** Lets a box in that shows its key, and has it heard even if what it posts is refused. Not a bean, so that it stands in its own chain only. */
 final class KeyFilter extends OncePerRequestFilter {
 
     static final String ROLE = "BOX";
 
     private final KeyRing keys;
+    private final SignsOfLife signs;
 
-    KeyFilter(KeyRing keys) {
+    KeyFilter(KeyRing keys, SignsOfLife signs) {
         this.keys = keys;
+        this.signs = signs;
     }
 
     @Override
@@ -33,5 +35,6 @@ final class KeyFilter extends OncePerRequestFilter {
                 SecurityContextHolder.setContext(new SecurityContextImpl(new PreAuthenticatedAuthenticationToken(
                         known, "", List.of(new SimpleGrantedAuthority("ROLE_" + ROLE))))));
         chain.doFilter(request, response);
+        box.ifPresent(known -> signs.answered(known.getName(), response.getStatus()));
     }
 }

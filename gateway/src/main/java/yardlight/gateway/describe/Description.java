@@ -9,6 +9,7 @@ import io.swagger.v3.oas.models.media.StringSchema;
 import io.swagger.v3.oas.models.parameters.QueryParameter;
 import io.swagger.v3.oas.models.security.SecurityRequirement;
 import io.swagger.v3.oas.models.security.SecurityScheme;
+import io.swagger.v3.oas.models.servers.Server;
 import java.util.List;
 import java.util.Map;
 import org.springdoc.core.customizers.OpenApiCustomizer;
@@ -42,7 +43,7 @@ class Description {
                 .version("1")
                 .description("Wakes the right person when an unattended place is in trouble. Everything that is wrong"
                         + " is answered with application/problem+json (RFC 9457).");
-        return new OpenAPI().info(info).components(components);
+        return new OpenAPI().info(info).components(components).servers(List.of(new Server().url("/")));
     }
 
     /** Names operations after the feature that they belong to. */

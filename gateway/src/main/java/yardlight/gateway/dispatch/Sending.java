@@ -9,10 +9,17 @@ import yardlight.channels.Message;
 import yardlight.db.outbox.Outbox;
 import yardlight.db.outbox.Outgoing;
 import yardlight.escalation.setup.Line;
+import yardlight.gateway.link.RealLinks;
 
 /** Sends one notice, unless it is over by now, and has the outcome recorded. */
 record Sending(
-        Channels channels, Lines lines, Outbox outbox, Recorder recorder, InstantSource clock, DispatchMeters meters) {
+        Channels channels,
+        Lines lines,
+        RealLinks links,
+        Outbox outbox,
+        Recorder recorder,
+        InstantSource clock,
+        DispatchMeters meters) {
 
     private static final Logger LOG = LoggerFactory.getLogger(Sending.class);
 
@@ -46,7 +53,7 @@ record Sending(
                 .map(channel -> channel.send(new Message(
                         MessageIds.of(outgoing.id()),
                         line.address(),
-                        outgoing.notice().text(),
+                        links.text(outgoing.notice()),
                         outgoing.queuedAt())))
                 .orElseGet(() -> Attempt.deferred("channel " + line.channel() + " is not set up"));
     }

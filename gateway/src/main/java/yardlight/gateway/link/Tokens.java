@@ -16,15 +16,17 @@ import javax.crypto.spec.SecretKeySpec;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
 import yardlight.db.secret.Secrets;
+import yardlight.escalation.notice.Notice;
 import yardlight.escalation.wording.Links;
 
 /**
  * The tokens of links: 128 bits of an HMAC of the notice's id, in 22 letters. They are made of what they stand for, so
- * that a notice decided twice gets the same link, and they are stored only as a hash, so that whoever reads the database
- * cannot answer anything.
+ * that a notice decided twice gets the same link. The engine never sees one: its texts carry a mask of the same length,
+ * and so do the stored notice and the log. The token is put in when a text is sent, and once used it is stored as a hash.
+ * The key that they are made with is in the database as well, so a copy of all of it has to be kept like a password.
  */
 @Component
-public class Tokens implements Links {
+public class Tokens implements Links, RealLinks {
 
     /** How long a link can be followed. */
     public static final Duration LIFE = Duration.ofDays(7);
@@ -32,6 +34,11 @@ public class Tokens implements Links {
     private static final Pattern FORM = Pattern.compile("[A-Za-z0-9_-]{22}");
     private static final String MAC = "HmacSHA256";
     private static final int BYTES = 16;
+
+    private static final String PATH = "/a/";
+
+    /** In place of a token, and as long in the alphabet of texts, so that it takes the same room. */
+    private static final String MASK = "*".repeat(22);
 
     private final SecretKeySpec key;
     private final Optional<String> address;
@@ -47,9 +54,15 @@ public class Tokens implements Links {
         return secret;
     }
 
+    /** With a mask in place of the token: what the engine words is stored and shown. */
     @Override
     public Optional<String> answer(String notice) {
-        return address.map(url -> url + "/a/" + token(notice));
+        return address.map(url -> url + PATH + MASK);
+    }
+
+    @Override
+    public String text(Notice notice) {
+        return notice.text().replace(PATH + MASK, PATH + token(notice.id()));
     }
 
     /** The token of a notice. */

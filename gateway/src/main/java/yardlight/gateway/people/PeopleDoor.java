@@ -11,12 +11,16 @@ import org.springframework.http.HttpMethod;
 import org.springframework.security.access.hierarchicalroles.RoleHierarchy;
 import org.springframework.security.access.hierarchicalroles.RoleHierarchyImpl;
 import org.springframework.security.authentication.AuthenticationManager;
+import org.springframework.security.authentication.LockedException;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer;
 import org.springframework.security.web.AuthenticationEntryPoint;
 import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.authentication.AuthenticationFailureHandler;
 import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
-import org.springframework.security.web.savedrequest.HttpSessionRequestCache;
+import org.springframework.security.web.authentication.SimpleUrlAuthenticationFailureHandler;
+import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
+import org.springframework.security.web.savedrequest.NullRequestCache;
 import yardlight.gateway.problem.Reader;
 import yardlight.gateway.problem.Refusals;
 import yardlight.gateway.problem.SafeHeaders;
@@ -48,11 +52,12 @@ class PeopleDoor {
         return http.authenticationManager(signIn)
                 .authorizeHttpRequests(PeopleDoor::rights)
                 .headers(SafeHeaders::set)
-                .csrf(csrf -> csrf.requireCsrfProtectionMatcher(PeopleDoor::couldBeForged))
-                .requestCache(cache -> cache.requestCache(pagesOnly()))
+                .csrf(csrf ->
+                        csrf.csrfTokenRepository(tokens()).requireCsrfProtectionMatcher(PeopleDoor::couldBeForged))
+                .requestCache(cache -> cache.requestCache(new NullRequestCache()))
                 .httpBasic(basic -> basic.authenticationEntryPoint(api))
                 .formLogin(form ->
-                        form.loginPage("/login").failureUrl("/login?wrong").permitAll())
+                        form.loginPage("/login").failureHandler(failure(api)).permitAll())
                 .logout(logout -> logout.logoutSuccessUrl("/login?out").permitAll())
                 .exceptionHandling(handling -> handling.accessDeniedHandler(refusals.forbidden())
                         .authenticationEntryPoint((request, response, thrown) ->
@@ -88,10 +93,23 @@ class PeopleDoor {
                 && (borrowed || request.getRequestURI().endsWith("/login"));
     }
 
-    private static HttpSessionRequestCache pagesOnly() {
-        var cache = new HttpSessionRequestCache();
-        cache.setRequestMatcher(request -> request.getMethod().equals("GET") && wantsPage(request));
-        return cache;
+    /** In a cookie, so that a stranger who looks at the sign-in makes no session. */
+    private static CookieCsrfTokenRepository tokens() {
+        var tokens = new CookieCsrfTokenRepository();
+        tokens.setCookieCustomizer(cookie -> cookie.sameSite("Lax"));
+        return tokens;
+    }
+
+    private static AuthenticationFailureHandler failure(AuthenticationEntryPoint api) {
+        var wrong = new SimpleUrlAuthenticationFailureHandler("/login?wrong");
+        wrong.setAllowSessionCreation(false);
+        return (request, response, thrown) -> {
+            if (thrown instanceof LockedException) {
+                api.commence(request, response, thrown);
+            } else {
+                wrong.onAuthenticationFailure(request, response, thrown);
+            }
+        };
     }
 
     private static boolean wantsPage(HttpServletRequest request) {

@@ -8,22 +8,28 @@ import java.security.SecureRandom;
 import java.time.Duration;
 import java.util.HexFormat;
 import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
+import org.springframework.security.authentication.LockedException;
 import org.springframework.security.crypto.password.PasswordEncoder;
 
 /**
  * An expensive encoder made bearable: one check at a time, because each takes its 19 MiB of a small machine, and a
  * password that was right is remembered for a minute, as a MAC under a key that only this process has, because a script
- * that signs in with every request would otherwise pay each time.
+ * that signs in with every request would otherwise pay each time. Few may wait for a check, and not for long: who guesses
+ * must not take the threads that boxes are answered by.
  */
 final class RememberingEncoder implements PasswordEncoder {
 
     private static final String MAC = "HmacSHA256";
     private static final int LONGEST = 128;
+    private static final int PLACES = 4;
+    private static final int PATIENCE_SECONDS = 2;
 
     private final PasswordEncoder encoder;
     private final Semaphore turn = new Semaphore(1, true);
+    private final Semaphore places = new Semaphore(PLACES);
     private final SecretKeySpec key;
     private final Cache<String, Boolean> right = Caffeine.newBuilder()
             .maximumSize(200)
@@ -47,6 +53,9 @@ final class RememberingEncoder implements PasswordEncoder {
         }
     }
 
+    /**
+     * @throws LockedException when too many others wait
+     */
     @Override
     public boolean matches(CharSequence raw, String encoded) {
         if (raw.length() > LONGEST) {
@@ -64,12 +73,34 @@ final class RememberingEncoder implements PasswordEncoder {
     }
 
     private boolean check(CharSequence raw, String encoded) {
-        turn.acquireUninterruptibly();
+        if (!places.tryAcquire()) {
+            throw busy();
+        }
+        try {
+            return inTurn(raw, encoded);
+        } finally {
+            places.release();
+        }
+    }
+
+    private boolean inTurn(CharSequence raw, String encoded) {
+        try {
+            if (!turn.tryAcquire(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+                throw busy();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw busy();
+        }
         try {
             return encoder.matches(raw, encoded);
         } finally {
             turn.release();
         }
+    }
+
+    private static LockedException busy() {
+        return new LockedException("too many passwords are being checked");
     }
 
     private String tag(String text) {

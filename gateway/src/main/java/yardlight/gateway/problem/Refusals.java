@@ -24,14 +24,14 @@ public class Refusals {
     }
 
     /**
-     * 401 with this challenge; 429 after too many wrong passwords.
+     * 401 with this challenge; 429 after too many wrong passwords, or while too many wait.
      *
      * @param detail what is missing
      */
     public AuthenticationEntryPoint challenge(String challenge, String detail) {
         return (request, response, thrown) -> {
             Problem problem = thrown instanceof LockedException
-                    ? Problem.later(HttpStatus.TOO_MANY_REQUESTS, "too many wrong passwords; wait a little", PATIENCE)
+                    ? Problem.later(HttpStatus.TOO_MANY_REQUESTS, thrown.getMessage() + "; wait a little", PATIENCE)
                     : Problem.of(HttpStatus.UNAUTHORIZED, detail).with(HttpHeaders.WWW_AUTHENTICATE, challenge);
             writer.write(problem, request, response);
         };

@@ -1,6 +1,7 @@
 package yardlight.gateway.boxes;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -55,6 +56,21 @@ class HeartbeatsTest {
     }
 
     @Test
+    void may_count_their_uptime_in_parts_of_seconds() {
+        assertThat(post(JSON, "{\"uptime\": 12.5}")).hasStatus(202);
+
+        assertThat(lane.heartbeats.get(0).uptime()).contains(Duration.ofSeconds(12));
+    }
+
+    @Test
+    void that_are_refused_are_signs_of_life_all_the_same() {
+        await().untilAsserted(() -> {
+            assertThat(post(JSON, "{")).hasStatus(400);
+            assertThat(lane.heartbeats).contains(Heartbeat.BARE);
+        });
+    }
+
+    @Test
     void with_an_impossible_time_are_taken_without_it() {
         MvcTestResult result = post(JSON, "{\"at\": \"1970-01-01T00:00:10Z\"}");
 
@@ -67,7 +83,8 @@ class HeartbeatsTest {
             delimiter = '|',
             value = {
                 "{\"uptime\": -1} | #/uptime",
-                "{\"uptime\": 1.5} | #/uptime",
+                "{\"uptime\": -0.5} | #/uptime",
+                "{\"uptime\": 1000000000} | #/uptime",
                 "{\"uptime\": \"long\"} | #/uptime",
                 "{\"feeds\": true} | #/feeds",
                 "{\"feeds\": {\"pump\": \"on\"}} | #/feeds/pump",
@@ -86,7 +103,7 @@ class HeartbeatsTest {
                 .bodyJson()
                 .extractingPath("$.errors[*].pointer")
                 .isEqualTo(List.of(pointer));
-        assertThat(lane.heartbeats).isEmpty();
+        assertThat(lane.heartbeats).allMatch(Heartbeat.BARE::equals);
     }
 
     private MvcTestResult post(String type, String body) {

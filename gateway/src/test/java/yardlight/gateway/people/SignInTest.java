@@ -31,18 +31,28 @@ class SignInTest {
     }
 
     @Test
+    void leaves_no_session_behind_for_a_stranger_who_only_looks() {
+        MvcTestResult sent = doors.stranger(HttpMethod.GET, "/").accept(BROWSER).exchange();
+
+        assertThat(sent.getRequest().getSession(false)).isNull();
+        assertThat(page().getRequest().getSession(false)).isNull();
+        assertThat(page().getResponse().getCookie("XSRF-TOKEN").isHttpOnly()).isTrue();
+    }
+
+    @Test
     void by_form_opens_a_session() throws Exception {
-        MvcTestResult page = page(new MockHttpSession());
-        var session = (MockHttpSession) page.getRequest().getSession();
+        MvcTestResult page = page();
 
         MvcTestResult result = doors.stranger(HttpMethod.POST, "/login")
-                .session(session)
+                .cookie(page.getResponse().getCookies())
                 .param("username", "owner")
                 .param("password", GatewayTest.PASSWORD)
                 .param("_csrf", token(page))
                 .exchange();
 
         assertThat(result).hasStatus(302).hasHeader("Location", "/");
+        var session = (MockHttpSession) result.getRequest().getSession(false);
+        assertThat(session).isNotNull();
         assertThat(doors.stranger(HttpMethod.GET, "/").accept(BROWSER).session(session))
                 .hasStatus(200);
     }
@@ -59,16 +69,17 @@ class SignInTest {
 
     @Test
     void with_a_wrong_password_goes_back_and_says_so() throws Exception {
-        MvcTestResult page = page(new MockHttpSession());
+        MvcTestResult page = page();
 
         MvcTestResult result = doors.stranger(HttpMethod.POST, "/login")
-                .session((MockHttpSession) page.getRequest().getSession())
+                .cookie(page.getResponse().getCookies())
                 .param("username", "owner")
                 .param("password", "wrong")
                 .param("_csrf", token(page))
                 .exchange();
 
         assertThat(result).hasStatus(302).hasHeader("Location", "/login?wrong");
+        assertThat(result.getRequest().getSession(false)).isNull();
         assertThat(doors.stranger(HttpMethod.GET, "/login?wrong").param("wrong", ""))
                 .bodyText()
                 .contains("That login or password is wrong.");
@@ -116,8 +127,8 @@ class SignInTest {
                 .getStatus();
     }
 
-    private MvcTestResult page(MockHttpSession session) {
-        return doors.stranger(HttpMethod.GET, "/login").session(session).exchange();
+    private MvcTestResult page() {
+        return doors.stranger(HttpMethod.GET, "/login").exchange();
     }
 
     private static String token(MvcTestResult page) throws Exception {
