@@ -25,9 +25,16 @@ record Sending(
                 outbox.done(outgoing);
                 then.run();
             }
-        } catch (RuntimeException e) {
-            LOG.error("notice {} was not sent and is tried again", outgoing.id(), e);
+        } catch (Throwable mistake) {
+            giveBack(outgoing, mistake, then);
+        }
+    }
+
+    private void giveBack(Outgoing outgoing, Throwable mistake, Runnable then) {
+        try {
+            LOG.error("notice {} was not sent and is tried again", outgoing.id(), mistake);
             outbox.giveBack(outgoing);
+        } finally {
             then.run();
         }
     }
