@@ -19,7 +19,7 @@ record Sending(
     /** Runs {@code then} when the notice is off our hands, however that came about. */
     void send(Outgoing outgoing, Runnable then) {
         try {
-            if (outbox.wanted(outgoing)) {
+            if (outbox.wanted(outgoing, clock.instant())) {
                 attempt(outgoing, then);
             } else {
                 outbox.done(outgoing);
