@@ -143,7 +143,7 @@ public final class Writing implements AutoCloseable {
         var notices = new NoticeStore(pen, sheet, now);
         NoticeStore.Result told = notices.write();
         notices.putOff(extras.retries);
-        Optional<Instant> due = new DueStore(pen, sheet, extras).write();
+        Optional<Instant> due = new DueStore(pen, sheet, extras, now).write();
         new RecordStore(pen, numbers).write(extras);
         numbers.write(now);
         pen.commit();
