@@ -1,11 +1,14 @@
 package yardlight.db.journal;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import yardlight.db.columns.AlarmColumns;
 import yardlight.db.columns.Column;
 import yardlight.db.due.DueKey;
@@ -22,6 +25,8 @@ import yardlight.escalation.quiet.Desk;
  */
 final class DueStore {
 
+    private static final Logger LOG = LoggerFactory.getLogger(DueStore.class);
+    private static final Duration AFTER_NOTHING = Duration.ofMinutes(1);
     private static final String DELETE = "delete from due where kind = ? and subject = ?";
     private static final String INSERT = "insert into due (due_at, ready_at, kind, subject) values (?, ?, ?, ?)";
     private static final String UPDATE =
@@ -31,12 +36,16 @@ final class DueStore {
 
     private final Pen pen;
     private final Sheet sheet;
+    private final Instant now;
+    private final Set<DueKey> fired;
     private final Set<DueKey> anew;
     private final List<DueKey> deletes = new ArrayList<>();
     private final List<Row> inserts = new ArrayList<>();
     private final List<Row> updates = new ArrayList<>();
 
-    DueStore(Pen pen, Sheet sheet, Extras extras) {
+    DueStore(Pen pen, Sheet sheet, Extras extras, Instant now) {
+        this.now = now;
+        this.fired = Set.copyOf(extras.fired);
         this.pen = pen;
         this.sheet = sheet;
         this.anew = new LinkedHashSet<>(extras.fired);
@@ -78,7 +87,7 @@ final class DueStore {
         Optional<Instant> after = after(key);
         if (anew.contains(key)) {
             deletes.add(key);
-            after.ifPresent(at -> inserts.add(new Row(key, at)));
+            after.ifPresent(at -> inserts.add(new Row(key, stuck(key, before, at) ? later(key, at) : at)));
         } else if (before.isEmpty()) {
             after.ifPresent(at -> inserts.add(new Row(key, at)));
         } else if (after.isEmpty()) {
@@ -94,6 +103,18 @@ final class DueStore {
      */
     private static boolean mustMove(Kind kind, Instant before, Instant after) {
         return kind == Kind.BOX ? after.isBefore(before) : !after.equals(before);
+    }
+
+    private boolean stuck(DueKey key, Optional<Instant> before, Instant at) {
+        return fired.contains(key)
+                && !at.isAfter(now)
+                && before.filter(at::equals).isPresent();
+    }
+
+    /** It fired and nothing came of it: a mistake of ours, which must not make the gateway spin. */
+    private Instant later(DueKey key, Instant at) {
+        LOG.warn("{} was due at {} and still is after firing; tried again in {}", key, at, AFTER_NOTHING);
+        return now.plus(AFTER_NOTHING);
     }
 
     private Optional<Instant> before(DueKey key) {

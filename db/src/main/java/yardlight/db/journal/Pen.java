@@ -61,6 +61,9 @@ final class Pen {
             return found;
         } catch (SQLException e) {
             throw trouble("reading", e);
+        } catch (RuntimeException | Error mistake) {
+            spoil();
+            throw mistake;
         }
     }
 
@@ -86,6 +89,9 @@ final class Pen {
             statement.executeBatch();
         } catch (SQLException e) {
             throw trouble("writing", e);
+        } catch (RuntimeException | Error mistake) {
+            spoil();
+            throw mistake;
         }
     }
 
@@ -99,6 +105,9 @@ final class Pen {
         } catch (SQLException e) {
             broken = true;
             throw trouble("committing", e);
+        } catch (RuntimeException | Error mistake) {
+            // Nobody knows whether it was stored, just as when the connection breaks here.
+            throw trouble("committing", new SQLException("not known whether it was stored", mistake));
         }
     }
 
@@ -114,10 +123,21 @@ final class Pen {
         return !broken;
     }
 
-    /** A statement that failed may still hold half a batch, so all of them go. */
+    /** A mistake of ours between two rows: nothing that this connection holds may reach the next transaction. */
+    private void spoil() {
+        broken = true;
+        forget();
+    }
+
     private JournalTrouble trouble(String doing, SQLException cause) {
         var trouble = new JournalTrouble(doing, cause);
         broken |= !trouble.data();
+        forget();
+        return trouble;
+    }
+
+    /** A statement that failed may still hold half a batch, so all of them go. */
+    private void forget() {
         for (PreparedStatement statement : statements.values()) {
             try {
                 statement.close();
@@ -126,7 +146,6 @@ final class Pen {
             }
         }
         statements.clear();
-        return trouble;
     }
 
     private PreparedStatement prepared(String sql) throws SQLException {

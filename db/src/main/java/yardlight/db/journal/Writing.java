@@ -7,6 +7,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import yardlight.db.columns.Column;
 import yardlight.db.columns.LogColumns;
 import yardlight.db.due.DueKey;
@@ -19,6 +21,7 @@ import yardlight.escalation.setup.Setup;
  */
 public final class Writing implements AutoCloseable {
 
+    private static final Logger LOG = LoggerFactory.getLogger(Writing.class);
     private static final String DOCUMENT = "select document from setup_version where version = ?";
     private static final String NEW_DOCUMENT =
             "insert into setup_version (version, document, stored_at, stored_by) values (?, ?, ?, ?)";
@@ -140,14 +143,24 @@ public final class Writing implements AutoCloseable {
         var notices = new NoticeStore(pen, sheet, now);
         NoticeStore.Result told = notices.write();
         notices.putOff(extras.retries);
-        Optional<Instant> due = new DueStore(pen, sheet, extras).write();
+        Optional<Instant> due = new DueStore(pen, sheet, extras, now).write();
         new RecordStore(pen, numbers).write(extras);
         numbers.write(now);
         pen.commit();
         done = true;
-        sheet.kept().absorb(sheet.changed(), told.written());
-        memory.keep(numbers.turn(), sheet.slice());
+        remember(sheet, told);
         return new Stored(told.queued(), due);
+    }
+
+    /** It is stored by now: a mistake here must not look as if it were not. Nothing remembered is read anew. */
+    private void remember(Sheet sheet, NoticeStore.Result told) {
+        try {
+            sheet.kept().absorb(sheet.changed(), told.written());
+            memory.keep(numbers.turn(), sheet.slice());
+        } catch (RuntimeException | Error mistake) {
+            memory.forget();
+            LOG.error("stored, but not remembered; the next transaction reads anew", mistake);
+        }
     }
 
     @Override

@@ -49,7 +49,7 @@ final class H2Outbox implements Outbox {
     }
 
     @Override
-    public boolean wanted(Outgoing outgoing) {
+    public boolean wanted(Outgoing outgoing, Instant now) {
         return Wanted.ask(jdbc, outgoing);
     }
 

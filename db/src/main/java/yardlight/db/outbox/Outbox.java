@@ -17,8 +17,11 @@ public interface Outbox {
     /** Claims notices of any channel but these. */
     List<Outgoing> claimOthers(Collection<String> channels, Instant now, int limit);
 
-    /** Whether the notice still is to be sent, by the same line: asked right before it goes. */
-    boolean wanted(Outgoing outgoing);
+    /**
+     * Whether the notice still is to be sent, by the same line and by us: asked right before it goes. The lease runs anew
+     * from {@code now}.
+     */
+    boolean wanted(Outgoing outgoing, Instant now);
 
     /** The outcome is stored. */
     void done(Outgoing outgoing);

@@ -25,6 +25,7 @@ final class PostgresOutbox implements Outbox {
                 update outbox set ready_at = ?, claimed_by = ? where notice in (select notice from picked)
                 returning notice, channel, queued_at, deferrals, doubts)
             """ + "select " + OutboxRow.COLUMNS + " from claimed o join notice n on n.id = o.notice";
+    private static final String RENEW = "update outbox set ready_at = ? where notice = ? and claimed_by = ?";
     private static final String GIVE_BACK =
             "update outbox set ready_at = queued_at, claimed_by = null where notice = ? and claimed_by = ?";
 
@@ -60,8 +61,9 @@ final class PostgresOutbox implements Outbox {
     }
 
     @Override
-    public boolean wanted(Outgoing outgoing) {
-        return Wanted.ask(jdbc, outgoing);
+    public boolean wanted(Outgoing outgoing, Instant now) {
+        int ours = jdbc.update(RENEW, Column.stored(now.plus(LEASE)), outgoing.id(), claimer);
+        return ours > 0 && Wanted.ask(jdbc, outgoing);
     }
 
     /** The writer has taken the row out, or put it off. */

@@ -20,6 +20,7 @@ import org.springframework.jdbc.core.JdbcTemplate;
 import yardlight.db.CountingDataSource;
 import yardlight.db.TestDatabase;
 import yardlight.db.columns.AlarmColumns;
+import yardlight.db.due.DueKey;
 import yardlight.escalation.Decision;
 import yardlight.escalation.Entry;
 import yardlight.escalation.Escalator;
@@ -77,6 +78,33 @@ abstract class JournalContract {
                     .isEqualTo(expectedDues(night));
             assertThat(outbox()).as("outbox after step %d", i).isEqualTo(expectedOutbox(night));
         }
+    }
+
+    @Test
+    void pushes_away_what_fired_and_is_due_as_before() {
+        var night = new TwinNight(List.of(journal), 1);
+        List<String> callouts = List.of();
+        for (int i = 0; i < 120 && callouts.isEmpty(); i++) {
+            night.step();
+            callouts = jdbc.queryForList("select subject from due where kind = 'callout'", String.class);
+        }
+        String callout = callouts.get(0);
+        Instant now = Instant.parse("2031-01-01T00:00:00Z");
+
+        try (Writing writing = journal.begin()) {
+            var wants = new Wants(night.setup());
+            wants.add(new Stimulus.CalloutDue(callout));
+            Sheet sheet = writing.sheet(night.setup());
+            sheet.prepare(wants);
+            writing.fired(new DueKey(DueKey.Kind.CALLOUT, callout));
+            writing.commit(sheet, now);
+        }
+
+        Instant due = jdbc.queryForObject(
+                "select due_at from due where subject = ?",
+                (rows, n) -> rows.getTimestamp(1).toInstant(),
+                callout);
+        assertThat(due).isEqualTo(now.plusSeconds(60));
     }
 
     @Test

@@ -67,13 +67,13 @@ abstract class OutboxContract {
     void knows_what_is_not_wanted_any_more() {
         queued("a", "mail", NOW);
         Outgoing claimed = outbox.claim("mail", NOW, 1).get(0);
-        assertThat(outbox.wanted(claimed)).isTrue();
+        assertThat(outbox.wanted(claimed, NOW)).isTrue();
 
         jdbc.update("update notice set line = 1");
-        assertThat(outbox.wanted(claimed)).isFalse();
+        assertThat(outbox.wanted(claimed, NOW)).isFalse();
 
         jdbc.update("update notice set line = 0, state = 'cancelled'");
-        assertThat(outbox.wanted(claimed)).isFalse();
+        assertThat(outbox.wanted(claimed, NOW)).isFalse();
     }
 
     @Test

@@ -1,10 +1,12 @@
 package yardlight.gateway.calendar;
 
+import java.util.List;
 import java.util.TimeZone;
 import org.quartz.CronScheduleBuilder;
 import org.quartz.Job;
 import org.quartz.JobBuilder;
 import org.quartz.JobDetail;
+import org.quartz.Scheduler;
 import org.quartz.Trigger;
 import org.quartz.TriggerBuilder;
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
@@ -48,6 +50,11 @@ class CalendarConfiguration {
     @Bean
     Trigger retentionTrigger(JobDetail retentionJob, CalendarSettings settings) {
         return trigger(retentionJob, NIGHTLY_RETENTION, settings);
+    }
+
+    @Bean
+    Replan replan(Scheduler scheduler, List<Trigger> triggers) {
+        return new Replan(scheduler, triggers);
     }
 
     private static JobDetail job(String name, Class<? extends Job> job) {

@@ -15,16 +15,22 @@ final class Counter {
     /** Taken, sent, and waiting to be recorded; recording takes several times as long as sending. */
     private static final int IN_HAND_FOR_EACH = 16;
 
+    /** Claimed and not begun: a channel tries for up to a minute, so these begin well before their lease is over. */
+    private static final int READY_FOR_EACH = 2;
+
     private final Channel channel;
+    private final int size;
     private final int most;
     private final Sending sending;
     private final Runnable bell;
     private final ExecutorService workers;
     private final AtomicInteger inHand = new AtomicInteger();
+    private final AtomicInteger ready = new AtomicInteger();
     private volatile boolean more;
 
     Counter(Channel channel, int workers, Sending sending, Runnable bell) {
         this.channel = channel;
+        this.size = workers;
         this.most = workers * IN_HAND_FOR_EACH;
         this.sending = sending;
         this.bell = bell;
@@ -44,8 +50,8 @@ final class Counter {
 
     /** Takes as many notices as there is room for. */
     void take() {
-        int room = most - inHand.get();
-        if (room < most / 2) {
+        int room = Math.min(most - inHand.get(), size * READY_FOR_EACH - ready.get());
+        if (room < size) {
             return;
         }
         List<Outgoing> claimed =
@@ -57,7 +63,17 @@ final class Counter {
     /** Takes a notice that was claimed already. */
     void take(Outgoing outgoing) {
         inHand.incrementAndGet();
-        workers.execute(() -> sending.send(outgoing, this::done));
+        ready.incrementAndGet();
+        workers.execute(() -> {
+            begun();
+            sending.send(outgoing, this::done);
+        });
+    }
+
+    private void begun() {
+        if (ready.decrementAndGet() <= size && more) {
+            bell.run();
+        }
     }
 
     private void done() {

@@ -9,13 +9,15 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.SmartLifecycle;
 import yardlight.db.journal.Stored;
+import yardlight.gateway.clock.Pulse;
+import yardlight.gateway.clock.Pulsing;
 import yardlight.gateway.lane.Aftermath;
 
 /**
  * Keeps the counters of all channels supplied: right after the lane has queued something, when a counter has room again,
  * and at the latest after the poll time. Stops by finishing what is in hand.
  */
-final class Dispatcher implements SmartLifecycle, Aftermath {
+final class Dispatcher implements SmartLifecycle, Aftermath, Pulsing {
 
     /** Starts after the lane and stops before it. */
     static final int PHASE = 200;
@@ -29,6 +31,7 @@ final class Dispatcher implements SmartLifecycle, Aftermath {
     private final Stranded stranded;
     private final long pollMillis;
     private final Semaphore bell = new Semaphore(0);
+    private final Pulse pulse = new Pulse("dispatch");
     private volatile boolean running;
     private Thread thread;
 
@@ -46,11 +49,13 @@ final class Dispatcher implements SmartLifecycle, Aftermath {
         running = true;
         thread = new Thread(this::run, "dispatch");
         thread.start();
+        pulse.watch(thread);
     }
 
     @Override
     public void stop() {
         running = false;
+        pulse.rest();
         bell.release();
         try {
             thread.join();
@@ -81,13 +86,22 @@ final class Dispatcher implements SmartLifecycle, Aftermath {
         }
     }
 
+    @Override
+    public Pulse pulse() {
+        return pulse;
+    }
+
+    /** Nothing ends this thread but {@link #stop}: without it nothing goes out. */
     private void run() {
         int looks = 0;
         while (running) {
+            pulse.beat();
             try {
                 look(looks++ % LOOKS_FOR_EACH_STRANDED == 0);
             } catch (RuntimeException e) {
                 LOG.warn("cannot look into the outbox: {}", e.getMessage());
+            } catch (Throwable mistake) {
+                LOG.error("looking into the outbox goes on; if this is seen again, restart the gateway", mistake);
             }
             sleep();
         }

@@ -26,15 +26,22 @@ record Sending(
     /** Runs {@code then} when the notice is off our hands, however that came about. */
     void send(Outgoing outgoing, Runnable then) {
         try {
-            if (outbox.wanted(outgoing)) {
+            if (outbox.wanted(outgoing, clock.instant())) {
                 attempt(outgoing, then);
             } else {
                 outbox.done(outgoing);
                 then.run();
             }
-        } catch (RuntimeException e) {
-            LOG.error("notice {} was not sent and is tried again", outgoing.id(), e);
+        } catch (Throwable mistake) {
+            giveBack(outgoing, mistake, then);
+        }
+    }
+
+    private void giveBack(Outgoing outgoing, Throwable mistake, Runnable then) {
+        try {
+            LOG.error("notice {} was not sent and is tried again", outgoing.id(), mistake);
             outbox.giveBack(outgoing);
+        } finally {
             then.run();
         }
     }

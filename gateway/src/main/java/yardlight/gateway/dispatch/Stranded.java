@@ -1,6 +1,8 @@
 package yardlight.gateway.dispatch;
 
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -16,7 +18,8 @@ import yardlight.escalation.setup.Line;
 final class Stranded {
 
     private static final Logger LOG = LoggerFactory.getLogger(Stranded.class);
-    private static final int MOST = 100;
+    private static final int PAGE = 100;
+    private static final int MOST = 10_000;
 
     private final Sending sending;
     private final Set<String> said = new HashSet<>();
@@ -29,8 +32,26 @@ final class Stranded {
      * @param open the counters that take notices now, by channel
      */
     void look(Map<String, Counter> open) {
-        for (Outgoing outgoing :
-                sending.outbox().claimOthers(open.keySet(), sending.clock().instant(), MOST)) {
+        var waiting = new ArrayList<Outgoing>();
+        try {
+            int others;
+            int found;
+            do {
+                int before = waiting.size();
+                found = page(open, waiting);
+                others = found - (waiting.size() - before);
+            } while (found == PAGE && others == 0 && waiting.size() < MOST);
+        } finally {
+            waiting.forEach(sending.outbox()::giveBack);
+        }
+        said.removeAll(open.keySet());
+    }
+
+    /** What has to wait is held until the end, so that the next page is another one. Comes back with what was found. */
+    private int page(Map<String, Counter> open, List<Outgoing> waiting) {
+        List<Outgoing> page =
+                sending.outbox().claimOthers(open.keySet(), sending.clock().instant(), PAGE);
+        for (Outgoing outgoing : page) {
             Optional<Line> line = sending.lines().of(outgoing.notice());
             if (line.isEmpty()) {
                 sending.send(outgoing, () -> {});
@@ -38,10 +59,10 @@ final class Stranded {
                 open.get(line.get().channel()).take(outgoing);
             } else {
                 say(line.get().channel());
-                sending.outbox().giveBack(outgoing);
+                waiting.add(outgoing);
             }
         }
-        said.removeAll(open.keySet());
+        return page.size();
     }
 
     private void say(String channel) {

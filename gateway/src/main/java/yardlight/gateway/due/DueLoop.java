@@ -11,10 +11,12 @@ import org.slf4j.LoggerFactory;
 import org.springframework.context.SmartLifecycle;
 import yardlight.db.journal.Stored;
 import yardlight.gateway.clock.Pace;
+import yardlight.gateway.clock.Pulse;
+import yardlight.gateway.clock.Pulsing;
 import yardlight.gateway.lane.Aftermath;
 
 /** Sweeps until the gateway stops: after the poll time, or as soon as the next thing is due if that is earlier. */
-final class DueLoop implements SmartLifecycle, Aftermath {
+final class DueLoop implements SmartLifecycle, Aftermath, Pulsing {
 
     /** Starts after the lane and stops before it. */
     static final int PHASE = 200;
@@ -27,6 +29,7 @@ final class DueLoop implements SmartLifecycle, Aftermath {
     private final Duration poll;
     private final Semaphore bell = new Semaphore(0);
     private volatile Instant nextDue = Instant.MAX;
+    private final Pulse pulse = new Pulse("due");
     private volatile boolean running;
     private Thread thread;
 
@@ -42,11 +45,13 @@ final class DueLoop implements SmartLifecycle, Aftermath {
         running = true;
         thread = new Thread(this::run, "due");
         thread.start();
+        pulse.watch(thread);
     }
 
     @Override
     public void stop() {
         running = false;
+        pulse.rest();
         bell.release();
         try {
             thread.join();
@@ -73,8 +78,15 @@ final class DueLoop implements SmartLifecycle, Aftermath {
         }
     }
 
+    @Override
+    public Pulse pulse() {
+        return pulse;
+    }
+
+    /** Nothing ends this thread but {@link #stop}: without it no call goes on. */
     private void run() {
         while (running) {
+            pulse.beat();
             try {
                 if (sweep.run() != Sweep.Result.FULL) {
                     sleep();
@@ -83,6 +95,9 @@ final class DueLoop implements SmartLifecycle, Aftermath {
                 running = false;
             } catch (RuntimeException e) {
                 LOG.warn("cannot look for what is due: {}", e.getMessage());
+                pause(poll);
+            } catch (Throwable mistake) {
+                LOG.error("looking for what is due goes on; if this is seen again, restart the gateway", mistake);
                 pause(poll);
             }
         }

@@ -7,9 +7,11 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import org.slf4j.Logger;
@@ -57,16 +59,28 @@ final class Sweep {
         Instant now = clock.instant();
         forgive(now);
         List<Due> claimed = dues.claim(now, MOST);
-        Map<Due, CompletableFuture<Answer>> handed = new LinkedHashMap<>();
-        claimed.forEach(due -> handed.put(due, intake.put(Stimuli.of(due.key()))));
-        boolean busy = false;
-        for (Map.Entry<Due, CompletableFuture<Answer>> one : handed.entrySet()) {
-            busy |= !settle(one.getKey(), one.getValue());
-        }
-        if (busy) {
-            return Result.BUSY;
+        var open = new LinkedHashSet<>(claimed);
+        try {
+            if (!settle(claimed, open)) {
+                return Result.BUSY;
+            }
+        } catch (Throwable mistake) {
+            dues.giveBack(open.stream().map(Due::key).toList());
+            throw mistake;
         }
         return claimed.size() == MOST ? Result.FULL : Result.DONE;
+    }
+
+    /** Takes out of {@code open} what is settled; false when the lane took something not. */
+    private boolean settle(List<Due> claimed, Set<Due> open) throws InterruptedException {
+        Map<Due, CompletableFuture<Answer>> handed = new LinkedHashMap<>();
+        claimed.forEach(due -> handed.put(due, intake.put(Stimuli.of(due.key()))));
+        boolean taken = true;
+        for (Map.Entry<Due, CompletableFuture<Answer>> one : handed.entrySet()) {
+            taken &= settle(one.getKey(), one.getValue());
+            open.remove(one.getKey());
+        }
+        return taken;
     }
 
     /** When the next thing is due, if anything is. */

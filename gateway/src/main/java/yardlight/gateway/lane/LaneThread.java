@@ -6,9 +6,11 @@ import org.slf4j.LoggerFactory;
 import org.springframework.context.SmartLifecycle;
 import yardlight.db.journal.JournalTrouble;
 import yardlight.db.journal.Stored;
+import yardlight.gateway.clock.Pulse;
+import yardlight.gateway.clock.Pulsing;
 
 /** The one thread that writes. It stops last, after everybody who could still hand something in. */
-final class LaneThread implements SmartLifecycle {
+final class LaneThread implements SmartLifecycle, Pulsing {
 
     /** Stops after the loops that feed it, and starts before them. */
     static final int PHASE = 100;
@@ -22,6 +24,7 @@ final class LaneThread implements SmartLifecycle {
     private final Batch batch;
     private final LaneMeters meters;
     private final List<Aftermath> aftermaths;
+    private final Pulse pulse = new Pulse("lane");
     private volatile boolean running;
     private boolean troubled;
     private Thread thread;
@@ -40,11 +43,13 @@ final class LaneThread implements SmartLifecycle {
         lane.open();
         thread = new Thread(this::run, "lane");
         thread.start();
+        pulse.watch(thread);
     }
 
     @Override
     public void stop() {
         running = false;
+        pulse.rest();
         lane.shut();
         try {
             thread.join();
@@ -64,8 +69,15 @@ final class LaneThread implements SmartLifecycle {
         return PHASE;
     }
 
+    @Override
+    public Pulse pulse() {
+        return pulse;
+    }
+
+    /** Nothing ends this thread but {@link #stop}: without it nothing is stored any more. */
     private void run() {
         while (running || !lane.queue().isEmpty()) {
+            pulse.beat();
             try {
                 List<Handed<?>> next = lane.next(MOST, MOST_EVENTS, running ? LOOK_MILLIS : 0);
                 if (next.isEmpty()) {
@@ -75,6 +87,8 @@ final class LaneThread implements SmartLifecycle {
                 }
             } catch (InterruptedException e) {
                 running = false;
+            } catch (Throwable mistake) {
+                LOG.error("the lane goes on after a mistake; if this is seen again, restart the gateway", mistake);
             }
         }
     }
@@ -83,42 +97,43 @@ final class LaneThread implements SmartLifecycle {
         try {
             batch.look();
             well();
-        } catch (RuntimeException e) {
+        } catch (Throwable e) {
             troubled(e);
         }
     }
 
     private void store(List<Handed<?>> works) {
+        pulse.beat();
+        Stored stored;
         try {
-            Stored stored = meters.write(works.size(), () -> batch.run(works));
-            well();
-            works.forEach(Handed::answer);
-            aftermaths.forEach(aftermath -> aftermath.stored(stored));
-        } catch (JournalTrouble trouble) {
-            if (trouble.data() && works.size() > 1) {
-                LOG.warn("a batch of {} cannot be stored, trying one by one: {}", works.size(), trouble.getMessage());
-                works.forEach(work -> store(List.of(work)));
-            } else {
-                fail(works, trouble);
-            }
-        } catch (RuntimeException | Error mistake) {
-            LOG.error("a batch of {} failed", works.size(), mistake);
-            works.forEach(work -> work.giveUp(new IllegalStateException("the batch failed", mistake)));
+            stored = meters.write(works.size(), () -> batch.run(works));
+        } catch (Throwable trouble) {
+            failed(works, trouble);
+            return;
         }
+        well();
+        works.forEach(Handed::answer);
+        aftermaths.forEach(aftermath -> aftermath.stored(stored));
     }
 
-    private void fail(List<Handed<?>> works, JournalTrouble trouble) {
-        meters.failed();
-        if (trouble.data()) {
-            LOG.error("cannot be stored: {}", works.get(0).about(), trouble);
-            works.get(0).giveUp(trouble);
+    /** One bad thing must not take along what happens to be in the same batch; a database that is away hits all alike. */
+    private void failed(List<Handed<?>> works, Throwable trouble) {
+        if (trouble instanceof JournalTrouble away && !away.data()) {
+            meters.failed();
+            troubled(away);
+            works.forEach(work -> work.giveUp(new LaneBusy("the database does not answer", away)));
+        } else if (works.size() > 1) {
+            LOG.warn("a batch of {} cannot be stored, trying one by one: {}", works.size(), trouble.toString());
+            works.forEach(work -> store(List.of(work)));
         } else {
-            troubled(trouble);
-            works.forEach(work -> work.giveUp(new LaneBusy("the database does not answer", trouble)));
+            meters.failed();
+            Handed<?> work = works.get(0);
+            work.giveUp(trouble instanceof RuntimeException e ? e : new IllegalStateException("failed", trouble));
+            LOG.error("cannot be stored: {}", work.about(), trouble);
         }
     }
 
-    private void troubled(RuntimeException trouble) {
+    private void troubled(Throwable trouble) {
         if (!troubled) {
             LOG.error("the database does not answer; nothing is taken until it does", trouble);
         }

@@ -117,6 +117,8 @@ record PostedWork(String box, List<PostedEvent> events, boolean spent) implement
 
     @Override
     public String about() {
-        return "events of " + box + ": " + events;
+        String first = events.stream().limit(1).toList().toString();
+        return events.size() + " events of " + box + ", the first: "
+                + first.substring(0, Math.min(500, first.length()));
     }
 }

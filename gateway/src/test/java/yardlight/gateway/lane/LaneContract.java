@@ -151,6 +151,17 @@ abstract class LaneContract {
     }
 
     @Test
+    void lets_a_thing_that_cannot_even_be_looked_at_fail_alone() {
+        List<CompletableFuture<List<Answer.Result>>> both = handed(
+                () -> lane.events(BOX, List.of(new PostedEvent(Optional.empty(), null)), false),
+                () -> lane.events(BOX, List.of(active(Fixtures.TANK)), false));
+
+        assertThatThrownBy(both.get(0)::join).isInstanceOf(CompletionException.class);
+        assertThat(both.get(1).join()).hasSize(1);
+        assertThat(count("event")).isEqualTo(1);
+    }
+
+    @Test
     void refuses_while_the_database_is_away_and_goes_on_when_it_is_back() {
         lane.events(BOX, List.of(active(Fixtures.TANK)), false);
 
