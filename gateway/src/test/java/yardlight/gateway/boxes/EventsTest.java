@@ -156,7 +156,7 @@ class EventsTest {
         assertThat(result)
                 .bodyJson()
                 .extractingPath("$.results[2].errors[0].detail")
-                .isEqualTo("must be active or normal");
+                .isEqualTo("must be active or normal: on");
     }
 
     @Test
