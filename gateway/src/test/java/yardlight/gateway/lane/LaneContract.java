@@ -3,6 +3,11 @@ package yardlight.gateway.lane;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.awaitility.Awaitility.await;
+import static yardlight.gateway.lane.Saying.active;
+import static yardlight.gateway.lane.Saying.named;
+import static yardlight.gateway.lane.Saying.normal;
+import static yardlight.gateway.lane.Saying.raised;
+import static yardlight.gateway.lane.Saying.saying;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -22,11 +27,8 @@ import yardlight.db.journal.Writing;
 import yardlight.escalation.Answer;
 import yardlight.escalation.Fixtures;
 import yardlight.escalation.Stimulus;
-import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Measured;
 import yardlight.escalation.alarm.Outcome;
-import yardlight.escalation.alarm.Priority;
-import yardlight.escalation.alarm.Report;
 import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.gateway.SmallGateway;
 
@@ -284,31 +286,5 @@ abstract class LaneContract {
 
     private long count(String what) {
         return gateway.jdbc().queryForObject("select count(*) from " + what, Long.class);
-    }
-
-    private static PostedEvent active(AlarmKey key) {
-        return saying(key, Measured.NOTHING);
-    }
-
-    private static PostedEvent saying(AlarmKey key, Measured measured) {
-        return event(new Report(key, Optional.of(BOX), true, Optional.empty(), measured, Instant.now(), false));
-    }
-
-    private static PostedEvent raised(AlarmKey key) {
-        return event(new Report(
-                key, Optional.of(BOX), true, Optional.of(Priority.CRITICAL), Measured.NOTHING, Instant.now(), false));
-    }
-
-    private static PostedEvent normal(AlarmKey key) {
-        return event(
-                new Report(key, Optional.of(BOX), false, Optional.empty(), Measured.NOTHING, Instant.now(), false));
-    }
-
-    private static PostedEvent event(Report report) {
-        return new PostedEvent(Optional.empty(), report);
-    }
-
-    private static PostedEvent named(String id, PostedEvent event) {
-        return new PostedEvent(Optional.of(id), event.report());
     }
 }
