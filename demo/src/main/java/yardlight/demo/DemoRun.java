@@ -1,5 +1,6 @@
 package yardlight.demo;
 
+import java.io.UncheckedIOException;
 import java.util.List;
 import org.springframework.boot.ApplicationArguments;
 import org.springframework.boot.ApplicationRunner;
@@ -53,9 +54,15 @@ class DemoRun implements ApplicationRunner, ExitCodeGenerator {
             say("One night, " + settings.speed() + " times as fast as real; local time of the sites:");
             say("");
             return night.play(stage.owner());
+        } catch (UncheckedIOException e) {
+            return brokenOff("the gateway does not answer: " + e.getCause());
         } catch (IllegalStateException e) {
-            return new Outcome("The night broke off.", List.of(String.valueOf(e.getMessage())));
+            return brokenOff(e.getMessage());
         }
+    }
+
+    private static Outcome brokenOff(String reason) {
+        return new Outcome("The night broke off.", List.of(reason));
     }
 
     /** Whether the demo ends now: it was told to, or there is nothing to play with. */
