@@ -54,8 +54,9 @@ class KilledIT {
                 .start();
         try (BufferedReader out = victim.inputReader()) {
             var answered = new ArrayList<String>(List.of(firstEvent(out)));
+            // By its handle: Process.destroyForcibly would also close the stream that is being read here.
             CompletableFuture.delayedExecutor(200 + random.nextInt(800), TimeUnit.MILLISECONDS)
-                    .execute(victim::destroyForcibly);
+                    .execute(victim.toHandle()::destroyForcibly);
             for (String line = out.readLine(); line != null; line = out.readLine()) {
                 answered.add(line);
             }
