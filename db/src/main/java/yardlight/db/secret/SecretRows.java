@@ -1,5 +1,0 @@
-package yardlight.db.secret;
-
-import org.springframework.data.jpa.repository.JpaRepository;
-
-interface SecretRows extends JpaRepository<SecretRow, String> {}
