@@ -139,11 +139,7 @@ final class Silence {
     /** Says what changes, and nothing else: a heartbeat that only confirms what is known leaves no trace in the log. */
     private void say(Box box, String point, String condition, boolean active) {
         var key = new AlarmKey(box.site(), point, condition);
-        var alarm = draft.alarm(key);
-        boolean known = alarm.active()
-                ? alarm.clearingSince().isEmpty()
-                : alarm.pendingSince().isPresent();
-        if (known != active) {
+        if (draft.alarm(key).reported() != active) {
             reports.report(
                     new Report(
                             key, Optional.of(box.id()), active, Optional.empty(), Measured.NOTHING, draft.now(), false),

@@ -25,9 +25,11 @@ final class PostgresOutbox implements Outbox {
                 update outbox set ready_at = ?, claimed_by = ? where notice in (select notice from picked)
                 returning notice, channel, queued_at, deferrals, doubts)
             """ + "select " + OutboxRow.COLUMNS + " from claimed o join notice n on n.id = o.notice";
-    private static final String RENEW = "update outbox set ready_at = ? where notice = ? and claimed_by = ?";
-    private static final String GIVE_BACK =
-            "update outbox set ready_at = queued_at, claimed_by = null where notice = ? and claimed_by = ?";
+    /** The row as it was claimed: the notice may be there again for another line. */
+    private static final String MINE = " where notice = ? and claimed_by = ? and queued_at = ?";
+
+    private static final String RENEW = "update outbox set ready_at = ?" + MINE;
+    private static final String GIVE_BACK = "update outbox set ready_at = queued_at, claimed_by = null" + MINE;
 
     private final JdbcTemplate jdbc;
     private final String claimer;
@@ -62,7 +64,8 @@ final class PostgresOutbox implements Outbox {
 
     @Override
     public boolean wanted(Outgoing outgoing, Instant now) {
-        int ours = jdbc.update(RENEW, Column.stored(now.plus(LEASE)), outgoing.id(), claimer);
+        int ours = jdbc.update(
+                RENEW, Column.stored(now.plus(LEASE)), outgoing.id(), claimer, Column.stored(outgoing.queuedAt()));
         return ours > 0 && Wanted.ask(jdbc, outgoing);
     }
 
@@ -72,7 +75,17 @@ final class PostgresOutbox implements Outbox {
 
     @Override
     public void giveBack(Outgoing outgoing) {
-        jdbc.update(GIVE_BACK, outgoing.id(), claimer);
+        jdbc.update(GIVE_BACK, outgoing.id(), claimer, Column.stored(outgoing.queuedAt()));
+    }
+
+    @Override
+    public List<Outgoing> waiting(Instant from, Instant to, int limit) {
+        return Wanted.waiting(jdbc, from, to, limit);
+    }
+
+    @Override
+    public Optional<Instant> nextRung(Outgoing outgoing) {
+        return Wanted.nextRung(jdbc, outgoing);
     }
 
     @Override
