@@ -141,7 +141,7 @@ final class Climbs {
     /** Who was left to sleep and need not be any more: the alarm became more urgent, or their quiet hours were changed. */
     private Set<String> freed(Callout.Facts facts, Reach reach) {
         return facts.held().entrySet().stream()
-                .filter(one -> one.getValue().isAfter(draft.now()))
+                .filter(one -> one.getValue().isAfter(draft.now().plus(Notices.MOMENT)))
                 .map(Map.Entry::getKey)
                 .filter(contact -> reach.heldUntil(contact).isEmpty())
                 .collect(Collectors.toCollection(TreeSet::new));

@@ -25,6 +25,9 @@ final class Notices {
     /** The desk and the callout are due together, but one of them is first. */
     private static final Duration JUST_NOW = Duration.ofMinutes(1);
 
+    /** What the desk sends together within this time is not taken out of it and sent one by one. */
+    static final Duration MOMENT = Duration.ofSeconds(5);
+
     private final Draft draft;
     private final Texts texts;
     private final Carriers carriers;
@@ -183,7 +186,7 @@ final class Notices {
     /** Whether a notice waits for something that no longer keeps it: it became more urgent, or quiet hours were changed. */
     private boolean mayInterrupt(Notice waiting, Callout.Facts facts) {
         boolean slept = facts.held().containsKey(waiting.contact());
-        return waiting.heldUntil().filter(draft.now()::isBefore).isPresent()
+        return waiting.heldUntil().filter(draft.now().plus(MOMENT)::isBefore).isPresent()
                 && (slept || facts.priority().compareTo(waiting.priority()) > 0);
     }
 

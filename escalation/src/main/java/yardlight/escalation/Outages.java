@@ -2,6 +2,7 @@ package yardlight.escalation;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -104,23 +105,22 @@ final class Outages {
     private void wake(Contact contact) {
         Desk desk = draft.desk(contact.id());
         Instant soon = draft.now().plus(Carriers.ASK_AGAIN);
-        Optional<Priority> worst = desk.ready(soon).stream()
+        List<Notice> waiting = desk.ready(soon).stream()
                 .flatMap(id -> draft.notice(id).stream())
-                .map(Notice::priority)
-                .max(Priority::compareTo);
-        if (worst.isEmpty()) {
-            return;
-        }
-        int later = Priority.CRITICAL.ordinal() - worst.get().ordinal();
-        // A moment later: what is due in this very instant may just have fired.
-        Instant at = draft.now().plusMillis(1).plus(STEP.multipliedBy(later));
-        desk.ready(soon).stream()
-                .flatMap(id -> draft.notice(id).stream())
-                .flatMap(notice -> notice.callouts().stream())
-                .distinct()
-                .flatMap(id -> draft.callout(id).stream())
-                .forEach(callout -> wake(callout, contact.id(), at));
-        draft.put(desk.due(soon, at));
+                .filter(notice -> notice.state() == NoticeState.HELD)
+                .toList();
+        waiting.stream().map(Notice::priority).max(Priority::compareTo).ifPresent(worst -> {
+            int later = Priority.CRITICAL.ordinal() - worst.ordinal();
+            // A moment later: what is due in this very instant may just have fired.
+            Instant at = draft.now().plusMillis(1).plus(STEP.multipliedBy(later));
+            waiting.forEach(notice -> wake(notice, at));
+            draft.put(desk.due(soon, at));
+        });
+    }
+
+    private void wake(Notice notice, Instant at) {
+        draft.put(notice.held(at));
+        callouts(notice, callout -> wake(callout, notice.contact(), at));
     }
 
     /** A callout that nobody could be called for goes on together with the desk. */

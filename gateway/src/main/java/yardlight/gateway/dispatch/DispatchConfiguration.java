@@ -22,7 +22,7 @@ class DispatchConfiguration {
 
     @Bean
     DispatchMeters dispatchMeters(MeterRegistry registry, Figures figures, InstantSource clock) {
-        return new DispatchMeters(registry, figures, clock);
+        return new DispatchMeters(registry, figures::queuedNotices, clock);
     }
 
     @Bean
