@@ -67,7 +67,7 @@ final class Climbs {
             draft.put(callout.with(facts));
         } else {
             draft.log(facts, "goes on at once: nobody on the rung can be reached now");
-            enter(facts, Optional.of(callout.place()), callout.place());
+            enter(without(callout.facts(), contact, Map.of()), Optional.of(callout.place()), callout.place());
         }
     }
 

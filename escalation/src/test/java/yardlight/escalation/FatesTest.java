@@ -130,6 +130,7 @@ class FatesTest {
         assertThat(callout().kind()).isEqualTo(Callout.Kind.HELD);
         assertThat(callout().facts().held()).containsKey("ana");
         assertThat(picture.queued("mail")).isEmpty();
+        assertThat(picture.notices()).hasSize(1);
     }
 
     private void fate(int seconds, int line, Fate fate) {

@@ -1,5 +1,6 @@
 package yardlight.gateway.dispatch;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +15,8 @@ import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Measured;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.alarm.Report;
+import yardlight.escalation.setup.Box;
+import yardlight.escalation.setup.Setup;
 import yardlight.gateway.SmallGateway;
 import yardlight.gateway.lane.PostedEvent;
 
@@ -36,11 +39,24 @@ abstract class DispatchStage {
         url = url == null ? database().newUrl() : url;
         gateway = new SmallGateway(
                 new SmallGateway.Place(database(), url, speed()),
-                Fixtures.theSetup(),
+                withoutHeartbeats(),
                 List.of(channels),
                 "lane",
                 "due",
                 "dispatch");
+    }
+
+    /** Hours pass in minutes here, and a box that says nothing for minutes would be missed. */
+    private static Setup withoutHeartbeats() {
+        Setup setup = Fixtures.theSetup();
+        var box = new Box(BOX, "mesa-9", Optional.empty(), Optional.empty(), true, Optional.empty(), Duration.ZERO);
+        return new Setup(
+                List.copyOf(setup.sites().values()),
+                List.of(box),
+                setup.points(),
+                List.copyOf(setup.contacts().values()),
+                List.copyOf(setup.rosters().values()),
+                List.copyOf(setup.ladders().values()));
     }
 
     @AfterEach
