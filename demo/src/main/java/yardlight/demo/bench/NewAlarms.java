@@ -10,14 +10,12 @@ import yardlight.demo.bench.Load.Requests;
 final class NewAlarms {
 
     /** With the site's water tank that repeats one fewer than the ten that make a flood. */
-    private static final int EACH_SITE = 8;
+    static final int EACH_SITE = 8;
 
-    private final BenchGateway gateway;
     private final int sites;
     private final AtomicInteger used = new AtomicInteger();
 
-    NewAlarms(BenchGateway gateway, int sites) {
-        this.gateway = gateway;
+    NewAlarms(int sites) {
         this.sites = sites;
     }
 
@@ -25,14 +23,17 @@ final class NewAlarms {
         return sites * EACH_SITE;
     }
 
+    /** How many were asked for so far. */
+    int used() {
+        return used.get();
+    }
+
     /** The next so many, whichever connection asks for them. */
     Requests next(int count) {
         int end = Math.min(all(), used.get() + count);
         return (connection, number) -> {
             int mine = used.getAndUpdate(before -> Math.min(end, before + 1));
-            return mine >= end
-                    ? null
-                    : BenchEvents.request(gateway.key(mine % sites), "valve-" + mine / sites, "active");
+            return mine >= end ? null : BenchEvents.event(mine % sites, "valve-" + mine / sites, "active");
         };
     }
 }
