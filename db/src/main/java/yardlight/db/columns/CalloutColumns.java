@@ -25,7 +25,7 @@ import yardlight.escalation.ladder.Place;
 /** Callouts. */
 public final class CalloutColumns {
 
-    public static final Table<Callout> TABLE = new Table<>(
+    public static final Table<Callout> TABLE = Table.of(
             "callout", Stream.of(facts(), standing()).flatMap(List::stream).toList());
 
     private CalloutColumns() {}

@@ -22,10 +22,22 @@ import yardlight.escalation.setup.Setup;
 public final class Sheet implements Situation {
 
     private final Slice slice;
+    private final int codeBefore;
     private final Changed changed = new Changed();
 
-    Sheet(Slice slice) {
+    /** @param codeBefore the answer code up to 999 that was given out last */
+    Sheet(Slice slice, int codeBefore) {
         this.slice = slice;
+        this.codeBefore = codeBefore;
+    }
+
+    /** The next answer code: the next in turn that no live callout has. */
+    public int nextCode() {
+        return slice.nextCode(codeBefore);
+    }
+
+    int lastCode() {
+        return slice.lastCode(codeBefore);
     }
 
     /** Reads what the batch is going to ask for. What belongs to something known was read together with it. */

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import yardlight.db.columns.NoticeColumns.KeptNotice;
 import yardlight.escalation.Changes;
@@ -40,6 +41,7 @@ final class Slice {
     private final Set<String> unsent = new HashSet<>();
     private final Set<String> boxes = new HashSet<>();
     private boolean desks;
+    private Optional<AnswerCodes> codes = Optional.empty();
 
     Slice(Reads reads, Setup setup) {
         this.reads = reads;
@@ -57,6 +59,25 @@ final class Slice {
             }
         });
         picture.apply(changes);
+    }
+
+    /** The next answer code; which are taken is read before the first one. */
+    int nextCode(int last) {
+        if (codes.isEmpty()) {
+            codes = Optional.of(reads.codes(last));
+        }
+        return codes.get().next();
+    }
+
+    /** The answer code up to 999 that was given out last. */
+    int lastCode(int last) {
+        return codes.map(AnswerCodes::last).orElse(last);
+    }
+
+    /** The changes are stored. */
+    void stored(Changed changed, Collection<KeptNotice> written) {
+        kept.absorb(changed, written);
+        codes.ifPresent(all -> changed.callouts.values().forEach(all::follow));
     }
 
     void needAlarm(AlarmKey key) {
