@@ -48,6 +48,16 @@ final class Slice {
         this.picture = new Picture(setup);
     }
 
+    /** The same with nothing in it but what there is one of for each contact, and the codes: that stays small. */
+    Slice afresh() {
+        var fresh = new Slice(reads, picture.setup());
+        fresh.codes = codes;
+        fresh.desks = desks;
+        fresh.kept.desks.putAll(kept.desks);
+        fresh.show(List.copyOf(kept.desks.values()), List.of(), Map.of());
+        return fresh;
+    }
+
     /** Lays a decision over what was read. What it put down is not to be read over it. */
     void apply(Changes changes) {
         changes.alarms().forEach(alarm -> alarms.add(alarm.key()));
