@@ -7,6 +7,7 @@ import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Measured;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.alarm.Report;
+import yardlight.escalation.heartbeat.BoxAlarms;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.escalation.heartbeat.Verdict;
@@ -15,8 +16,6 @@ import yardlight.escalation.setup.Setup;
 
 /** What boxes do not say, and what they say of their power: silence past the deadline, and feeds that are off. */
 final class Silence {
-
-    private static final String POINT = "box";
 
     private final Draft draft;
     private final Reports reports;
@@ -67,7 +66,7 @@ final class Silence {
         draft.put(late.get().gone());
         Verdict verdict = Verdict.SILENT;
         log(box, "box " + id + " has been silent since " + late.get().heardAt());
-        say(box, POINT, verdict.condition(), true);
+        say(box, BoxAlarms.silence(box.site(), verdict), true);
         reports.finish(box.site());
         return new Answer.Done();
     }
@@ -135,7 +134,7 @@ final class Silence {
             return;
         }
         for (Verdict verdict : Verdict.values()) {
-            say(box, POINT, verdict.condition(), false);
+            say(box, BoxAlarms.silence(box.site(), verdict), false);
         }
     }
 
@@ -144,12 +143,11 @@ final class Silence {
         boolean off = draft.setup().boxesAt(box.site()).stream()
                 .flatMap(other -> draft.box(other.id()).stream())
                 .anyMatch(watch -> Boolean.FALSE.equals(watch.last().feeds().get(feed)));
-        return say(box, "power-" + feed, Verdict.POWER_OFF.condition(), off);
+        return say(box, BoxAlarms.feedOff(box.site(), feed), off);
     }
 
     /** Says what changes, and nothing else: a heartbeat that only confirms what is known leaves no trace in the log. */
-    private boolean say(Box box, String point, String condition, boolean active) {
-        var key = new AlarmKey(box.site(), point, condition);
+    private boolean say(Box box, AlarmKey key, boolean active) {
         var alarm = draft.alarm(key);
         boolean known = alarm.active()
                 ? alarm.clearingSince().isEmpty()

@@ -50,10 +50,9 @@ public final class Sheet implements Situation {
         List<String> callouts = prepareNotices(wants);
         callouts.addAll(wants.callouts);
         slice.needCallouts(callouts);
+        slice.needFloods(wants.floods);
         var sites = new ArrayList<>(wants.sites);
-        callouts.forEach(id -> slice.picture
-                .callout(id)
-                .ifPresent(callout -> sites.add(callout.facts().site())));
+        wants.floods.stream().filter(site -> slice.picture.flood(site).on()).forEach(sites::add);
         slice.needSites(sites);
         var alarms = new ArrayList<>(wants.alarms);
         slice.newCallouts.forEach(callout -> alarms.addAll(callout.facts().alarms()));
@@ -145,7 +144,7 @@ public final class Sheet implements Situation {
 
     @Override
     public Flood flood(String site) {
-        slice.needSite(site);
+        slice.needFlood(site);
         return slice.picture.flood(site);
     }
 

@@ -36,6 +36,7 @@ final class Slice {
     private final Reads reads;
     private final Set<AlarmKey> alarms = new HashSet<>();
     private final Set<String> sites = new HashSet<>();
+    private final Set<String> floods = new HashSet<>();
     private final Set<String> callouts = new HashSet<>();
     private final Set<String> notices = new HashSet<>();
     private final Set<String> unsent = new HashSet<>();
@@ -63,6 +64,7 @@ final class Slice {
         changes.alarms().forEach(alarm -> alarms.add(alarm.key()));
         changes.notices().forEach(notice -> notices.add(notice.id()));
         changes.boxes().forEach(watch -> boxes.add(watch.box()));
+        floods.addAll(changes.floods().keySet());
         changes.callouts().forEach(callout -> {
             if (callouts.add(callout.id())) {
                 unsent.add(callout.id());
@@ -114,7 +116,16 @@ final class Slice {
         reads.calloutsAt(missing).stream()
                 .filter(callout -> callouts.add(callout.id()))
                 .forEach(this::keep);
-        reads.floods(missing).forEach(one -> {
+    }
+
+    void needFlood(String site) {
+        if (!floods.contains(site)) {
+            needFloods(List.of(site));
+        }
+    }
+
+    void needFloods(Collection<String> ofSites) {
+        reads.floods(ofSites.stream().filter(floods::add).toList()).forEach(one -> {
             kept.floods.put(one.site(), one.flood());
             show(List.of(), List.of(), Map.of(one.site(), one.flood()));
         });

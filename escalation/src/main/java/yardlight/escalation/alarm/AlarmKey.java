@@ -39,6 +39,16 @@ public record AlarmKey(String site, String point, String condition) implements C
         return fits;
     }
 
+    /**
+     * The alarm of a site.
+     *
+     * @param local point and condition as {@link #local()} gives them
+     */
+    public static AlarmKey at(String site, String local) {
+        int end = local.indexOf('/');
+        return new AlarmKey(site, local.substring(0, end), local.substring(end + 1));
+    }
+
     /** Point and condition as one name, {@code water-tank/high-high}: how one alarm of a site names another. */
     public String local() {
         return point + "/" + condition;
