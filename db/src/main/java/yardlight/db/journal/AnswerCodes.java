@@ -14,7 +14,7 @@ final class AnswerCodes {
 
     private static final int FIRST = 10;
     private static final int LAST = 999;
-    private static final String TAKEN = "select live_code from callout where live_code > 0";
+    private static final String TAKEN = "select code from callout where live_site > ''";
 
     private final BitSet taken = new BitSet();
     private int last;
@@ -31,7 +31,7 @@ final class AnswerCodes {
     }
 
     static AnswerCodes read(Pen pen, int last) {
-        return new AnswerCodes(pen.read(TAKEN, (statement, none) -> {}, row -> row.number("live_code")), last);
+        return new AnswerCodes(pen.read(TAKEN, (statement, none) -> {}, row -> row.number("code")), last);
     }
 
     int next() {

@@ -156,11 +156,10 @@ abstract class JournalContract {
 
     private void live(int code) {
         jdbc.update(
-                "insert into callout (id, live_site, live_code, kind, code, site, ladder, priority, alarms, started_at,"
-                        + " notices, announced, told, held, climb, rung, round) values (?, 'mesa-9', ?, 'calling', ?,"
+                "insert into callout (id, live_site, kind, code, site, ladder, priority, alarms, started_at,"
+                        + " notices, announced, told, held, climb, rung, round) values (?, 'mesa-9', 'calling', ?,"
                         + " 'mesa-9', 'night', 'high', '', current_timestamp, 0, 1, '', '', 0, 0, 0)",
                 "c-" + code,
-                code,
                 code);
     }
 
