@@ -7,7 +7,6 @@ import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Measured;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.alarm.Report;
-import yardlight.escalation.heartbeat.BoxAlarms;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.escalation.heartbeat.Verdict;

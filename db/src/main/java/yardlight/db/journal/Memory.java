@@ -12,11 +12,11 @@ import yardlight.escalation.setup.Setup;
 final class Memory {
 
     /**
-     * When there is more than this it starts afresh, so that a long life does not fill the heap: an eighth of it, at about
+     * When there is more than this it starts afresh, so that a long life does not fill the heap: a sixteenth of it, at about
      * two kilobytes for each alarm, callout or notice.
      */
     private static final long MOST =
-            Math.min(100_000, Math.max(5_000, Runtime.getRuntime().maxMemory() / 16_384));
+            Math.min(100_000, Math.max(2_000, Runtime.getRuntime().maxMemory() / 32_768));
 
     private record Last(long turn, Slice slice) {}
 

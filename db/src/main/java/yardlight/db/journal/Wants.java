@@ -2,9 +2,9 @@ package yardlight.db.journal;
 
 import java.util.LinkedHashSet;
 import java.util.Set;
+import yardlight.escalation.BoxAlarms;
 import yardlight.escalation.Stimulus;
 import yardlight.escalation.alarm.AlarmKey;
-import yardlight.escalation.heartbeat.BoxAlarms;
 import yardlight.escalation.heartbeat.Verdict;
 import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Setup;

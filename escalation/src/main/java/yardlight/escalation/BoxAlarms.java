@@ -1,6 +1,7 @@
-package yardlight.escalation.heartbeat;
+package yardlight.escalation;
 
 import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.heartbeat.Verdict;
 
 /** The alarms that no box names itself: they follow from its heartbeats, and from their absence. */
 public final class BoxAlarms {
