@@ -129,6 +129,7 @@ final class Reports {
             }
             finish(site);
             if (draft.setup().sites().containsKey(site)) {
+                calls.endings().settleAll(site);
                 draft.calloutsAt(site).forEach(calls.climbs()::reconsider);
             }
         }

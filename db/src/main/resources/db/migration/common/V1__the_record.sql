@@ -46,7 +46,6 @@ create table event (
     alarm varchar(210)
 );
 create index event_by_name on event (box_event);
-create index event_by_time on event (received_at);
 
 -- One row for each occurrence of an alarm. current_key is site/point/condition in the newest row of a key and null in
 -- the others; live_site is the site while there is something to show or to follow.
@@ -87,11 +86,10 @@ create index alarm_live on alarm (live_site);
 create index alarm_by_site_time on alarm (site, occurred_at);
 create index alarm_by_time on alarm (occurred_at);
 
--- live_site is the site, and live_code the code, until the callout is over.
+-- live_site is the site until the callout is over.
 create table callout (
     id varchar(300) primary key,
     live_site varchar(64),
-    live_code integer,
     kind varchar(16) not null,
     code integer not null,
     site varchar(64) not null,
@@ -113,8 +111,6 @@ create table callout (
     was_due timestamp(6) with time zone
 );
 create index callout_live on callout (live_site);
-create index callout_live_code on callout (live_code);
-create index callout_by_time on callout (started_at);
 
 -- callouts are in order; notice_callout is there to find a callout's notices.
 create table notice (
