@@ -54,7 +54,7 @@ class LimitServer {
         properties.put(PATTERN, pattern.folder().toString());
         properties.put(BOXES, String.valueOf(boxes));
         properties.put("spring.main.banner-mode", "off");
-        properties.put("server.tomcat.threads.max", "24");
+        properties.put("server.tomcat.threads.max", "128");
         properties.put("server.tomcat.threads.min-spare", "4");
         properties.put("server.tomcat.max-connections", "1000");
         GatewayProcess process =
