@@ -18,7 +18,7 @@ import yardlight.demo.gateway.OwnerDoor;
 /** A gateway with a home and a carrier of its own, and with keys for all boxes of its setup. It can be stopped and go on. */
 final class BenchGateway implements AutoCloseable {
 
-    static final Duration READY_WITHIN = Duration.ofSeconds(120);
+    static final Duration READY_WITHIN = Duration.ofMinutes(5);
     private static final String PASSWORD = "only-for-the-bench";
 
     /** A box that posts a thousand times a second would be told to slow down; in most measurements that is the point. */
@@ -65,7 +65,7 @@ final class BenchGateway implements AutoCloseable {
         BenchGateway gateway = new BenchGateway(kind, letters);
         try {
             gateway.start();
-            gateway.owner().putSetup(setup.document());
+            gateway.owner().putSetupAsJson(setup.document());
             gateway.stop();
             gateway.home.addKeys(setup.boxes());
             return gateway;

@@ -28,7 +28,7 @@ import yardlight.demo.gateway.Launch;
  * @param beating how long they do so before it is measured: past the first deadline of the first of them
  * @param flood how long the gateway is flooded; that part is left out when it is zero
  * @param look how often the heap is looked at in the meantime
- * @param scale how many boxes the costs are measured with, eight alarms each
+ * @param scale how many boxes the costs are measured with, two alarms each
  * @param bigHeap heap of a gateway with very many boxes
  */
 record BenchSettings(
@@ -49,7 +49,7 @@ record BenchSettings(
         @DefaultValue("PT100S") Duration beating,
         @DefaultValue("PT0S") Duration flood,
         @DefaultValue("PT5M") Duration look,
-        @DefaultValue({"250", "1000", "4000"}) List<Integer> scale,
+        @DefaultValue({"1000", "4000", "16000"}) List<Integer> scale,
         @DefaultValue("1g") String bigHeap) {
 
     static final String MARK = "--demo.bench";

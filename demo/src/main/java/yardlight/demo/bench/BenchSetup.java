@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
  *
  * @param sites how many
  * @param boxes dealt out to the sites in turn
- * @param heartbeat what each box has after its site, empty or beginning with a comma
+ * @param heartbeat what each box has after its site, empty or beginning with a comma; here and in rungs an apostrophe is a quotation mark
  * @param rungs the rungs of the ladder of a site
  */
 record BenchSetup(int sites, int boxes, String heartbeat, IntFunction<String> rungs) {
@@ -22,7 +22,7 @@ record BenchSetup(int sites, int boxes, String heartbeat, IntFunction<String> ru
 
     /** One rung that calls the contact of a site. */
     static String rung(int site, String wait) {
-        return "{call: [contact-" + site + "], wait: " + wait + "}";
+        return "{'call': ['contact-" + site + "'], 'wait': '" + wait + "'}";
     }
 
     static String box(int number) {
@@ -34,27 +34,27 @@ record BenchSetup(int sites, int boxes, String heartbeat, IntFunction<String> ru
         return "5755550100-" + site + "@txt.example";
     }
 
-    /** The document as YAML. */
+    /** The document as JSON, which is read several times faster than YAML. */
     String document() {
-        return "sites:\n"
+        String document = "{'sites': "
                 + each(
                         sites,
-                        "- {id: site-%1$d, name: Site %1$d, zone: America/Chicago, ladder: ladder-%1$d}"::formatted)
-                + "boxes:\n"
-                + each(boxes, box -> "- {id: " + box(box) + ", site: site-" + box % sites + heartbeat + "}")
-                + "points: []\ncontacts:\n"
+                        "{'id': 'site-%1$d', 'name': 'Site %1$d', 'zone': 'America/Chicago', 'ladder': 'ladder-%1$d'}"
+                                ::formatted)
+                + ", 'boxes': "
+                + each(boxes, box -> "{'id': '" + box(box) + "', 'site': 'site-" + box % sites + "'" + heartbeat + "}")
+                + ", 'contacts': "
                 + each(
                         sites,
-                        site -> "- {id: contact-" + site + ", name: Contact " + site
-                                + ", zone: America/Chicago, lines: [{channel: sms-mail, address: " + address(site)
-                                + "}]}")
-                + "rosters: []\nladders:\n"
-                + each(sites, site -> "- {id: ladder-" + site + ", rungs: [" + rungs.apply(site) + "]}");
+                        site -> "{'id': 'contact-" + site + "', 'zone': 'America/Chicago', "
+                                + "'lines': [{'channel': 'sms-mail', 'address': '" + address(site) + "'}]}")
+                + ", 'ladders': "
+                + each(sites, site -> "{'id': 'ladder-" + site + "', 'rungs': [" + rungs.apply(site) + "]}")
+                + "}";
+        return document.replace('\'', '"');
     }
 
     private static String each(int count, IntFunction<String> line) {
-        return IntStream.range(0, count)
-                .mapToObj(number -> "  " + line.apply(number) + "\n")
-                .collect(Collectors.joining());
+        return IntStream.range(0, count).mapToObj(line).collect(Collectors.joining(",\n", "[", "]"));
     }
 }

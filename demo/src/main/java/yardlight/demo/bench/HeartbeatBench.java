@@ -15,7 +15,7 @@ import yardlight.demo.gateway.GatewayProcess;
  */
 final class HeartbeatBench {
 
-    private static final String HEARTBEAT = ", heartbeat: {every: PT1M, grace: PT30S}";
+    private static final String HEARTBEAT = ", 'heartbeat': {'every': 'PT1M', 'grace': 'PT30S'}";
     private static final int BOXES_AT_A_SITE = 10;
     private static final double EVENTS_PER_SECOND = 100;
     private static final int BEATING = 12;

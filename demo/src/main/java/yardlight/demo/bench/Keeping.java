@@ -13,7 +13,7 @@ import yardlight.demo.bench.Load.Requests;
  */
 final class Keeping {
 
-    private static final int SITES = 500;
+    private static final int SITES = 2_000;
     private static final int CONNECTIONS = 16;
     private static final Duration AT_MOST = Duration.ofMinutes(5);
 
@@ -22,10 +22,10 @@ final class Keeping {
     static List<Row> run(BenchSettings settings) throws Exception {
         Texts texts = new Texts();
         try (BenchGateway gateway = BenchGateway.prepare(settings.big(), BenchSetup.of(SITES), texts::take)) {
-            int count = SITES * NewAlarms.EACH_SITE;
+            int count = SITES * NewAlarms.NO_BUNDLE;
             Contents empty = gateway.home().contents();
             Contents heard = after(gateway, 0, texts, only(count, BenchEvents.heartbeats(SITES)));
-            Contents alarmed = after(gateway, count, texts, new NewAlarms(SITES).next(count));
+            Contents alarmed = after(gateway, count, texts, new NewAlarms(SITES, NewAlarms.NO_BUNDLE).next(count));
             Contents repeated = after(
                     gateway,
                     0,

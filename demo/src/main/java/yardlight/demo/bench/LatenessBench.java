@@ -15,12 +15,13 @@ final class LatenessBench {
     private static final int CONNECTIONS = 4;
     private static final int ARMING = 16;
     private static final Duration WAIT = Duration.ofSeconds(20);
+    private static final Duration SETTLED = Duration.ofSeconds(5);
     private static final Duration AT_MOST = Duration.ofMinutes(10);
 
     private LatenessBench() {}
 
     static List<Row> run(BenchSettings settings) throws Exception {
-        int waiting = (settings.armed() + NewAlarms.EACH_SITE - 1) / NewAlarms.EACH_SITE;
+        int waiting = (settings.armed() + NewAlarms.NO_FLOOD - 1) / NewAlarms.NO_FLOOD;
         BenchSetup setup = new BenchSetup(DUE + waiting, DUE + waiting, "", LatenessBench::rungs);
         Texts texts = new Texts();
         try (BenchGateway gateway = BenchGateway.open(settings.big(), setup, texts::take)) {
@@ -30,10 +31,10 @@ final class LatenessBench {
                     .run(
                             waiting,
                             (http, number, wanted) -> Paced.accepted(
-                                    http.exchange(BenchEvents.several(DUE + number, NewAlarms.EACH_SITE))));
-            int armed = waiting * NewAlarms.EACH_SITE;
+                                    http.exchange(BenchEvents.several(DUE + number, NewAlarms.NO_FLOOD))));
+            int armed = waiting * NewAlarms.NO_FLOOD;
             double perSecond = armed / ((System.nanoTime() - begin) / 1e9);
-            texts.await(DUE + armed, AT_MOST);
+            texts.settle(SETTLED, AT_MOST);
             long[] late = raised(gateway, texts, DUE / 2, DUE / 2);
             String among = " with " + Figures.written(armed) + " callouts armed";
             return List.of(
@@ -56,13 +57,14 @@ final class LatenessBench {
     }
 
     private static long[] raised(BenchGateway gateway, Texts texts, int from, int count) throws Exception {
-        int before = texts.taken();
         long[] due = new long[count];
         new Paced(gateway.port(), CONNECTIONS, PER_SECOND).run(count, (http, number, wanted) -> {
             due[number] = System.nanoTime() + WAIT.toNanos();
             Paced.accepted(http.exchange(BenchEvents.event(from + number, "water-tank", "active")));
         });
-        texts.await(before + 2 * count, AT_MOST);
+        for (int i = 0; i < count; i++) {
+            texts.awaitSecond(BenchSetup.address(from + i), AT_MOST);
+        }
         long[] late = new long[count];
         for (int i = 0; i < count; i++) {
             late[i] = texts.second(BenchSetup.address(from + i)) - due[i];

@@ -10,17 +10,22 @@ import yardlight.demo.bench.Load.Requests;
 final class NewAlarms {
 
     /** With the site's water tank that repeats one fewer than the ten that make a flood. */
-    static final int EACH_SITE = 8;
+    static final int NO_FLOOD = 8;
+
+    /** From the third text on within a while, a person gets what follows in one. */
+    static final int NO_BUNDLE = 2;
 
     private final int sites;
+    private final int each;
     private final AtomicInteger used = new AtomicInteger();
 
-    NewAlarms(int sites) {
+    NewAlarms(int sites, int each) {
         this.sites = sites;
+        this.each = each;
     }
 
     int all() {
-        return sites * EACH_SITE;
+        return sites * each;
     }
 
     /** How many were asked for so far. */

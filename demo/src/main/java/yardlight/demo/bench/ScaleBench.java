@@ -25,7 +25,7 @@ final class ScaleBench {
             int boxes, double repeat, double heartbeat, double alarm, double idleCores, BenchHome.Contents kept) {
 
         int armed() {
-            return boxes * NewAlarms.EACH_SITE;
+            return boxes * NewAlarms.NO_BUNDLE;
         }
     }
 
@@ -98,7 +98,7 @@ final class ScaleBench {
 
     /** Arms all there are and measures the last of them, from the post until its text is with the mail server. */
     private double alarms() throws Exception {
-        NewAlarms alarms = new NewAlarms(boxes);
+        NewAlarms alarms = new NewAlarms(boxes, NewAlarms.NO_BUNDLE);
         int measured = Math.min(MEASURED_ALARMS, alarms.all() / 2);
         int before = texts.taken();
         load(AT_MOST, alarms.next(alarms.all() - measured));

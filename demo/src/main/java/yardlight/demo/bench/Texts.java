@@ -44,6 +44,24 @@ final class Texts {
         return time;
     }
 
+    /** Waits for the second text to an address. */
+    void awaitSecond(String address, Duration limit) {
+        long end = System.nanoTime() + limit.toNanos();
+        while (!second.containsKey(address) && System.nanoTime() < end) {
+            LockSupport.parkNanos(10_000_000);
+        }
+    }
+
+    /** Waits until none has come for a while. */
+    void settle(Duration quiet, Duration limit) {
+        long end = System.nanoTime() + limit.toNanos();
+        int before = -1;
+        while (before != taken.get() && System.nanoTime() < end) {
+            before = taken.get();
+            LockSupport.parkNanos(quiet.toNanos());
+        }
+    }
+
     /** Waits until so many were taken in all. */
     void await(int count, Duration limit) {
         long end = System.nanoTime() + limit.toNanos();

@@ -45,7 +45,7 @@ final class ThroughputBench {
         this.settings = settings;
         this.gateway = gateway;
         this.limits = limits;
-        newAlarms = new NewAlarms(settings.sites());
+        newAlarms = new NewAlarms(settings.sites(), NewAlarms.NO_FLOOD);
     }
 
     static List<Row> run(BenchSettings settings)

@@ -11,7 +11,8 @@ class BenchSetupTest {
 
     @Test
     void deals_out_the_boxes_to_the_sites_in_turn() {
-        BenchSetup five = new BenchSetup(2, 5, ", heartbeat: {every: PT1M}", site -> BenchSetup.rung(site, "PT1H"));
+        BenchSetup five =
+                new BenchSetup(2, 5, ", 'heartbeat': {'every': 'PT1M'}", site -> BenchSetup.rung(site, "PT1H"));
         Map<String, List<Map<String, Object>>> setup = new Yaml().load(five.document());
 
         assertThat(setup.get("boxes"))
