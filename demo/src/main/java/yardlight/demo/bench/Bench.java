@@ -19,6 +19,7 @@ public final class Bench {
             LimitServer.run(args);
             return;
         }
+        Runtime.getRuntime().addShutdownHook(new Thread(Bench::endTheRest));
         BenchSettings settings = BenchSettings.from(args);
         System.out.println(
                 Machine.described() + ". Load from the same machine; medians of " + settings.rounds() + " rounds.");
@@ -34,6 +35,11 @@ public final class Bench {
         System.out.println();
         System.out.println(Row.HEAD);
         rows.forEach(System.out::println);
+    }
+
+    /** Whoever breaks off the bench is not to find its gateways running later. */
+    private static void endTheRest() {
+        ProcessHandle.current().children().forEach(ProcessHandle::destroy);
     }
 
     private static List<Row> rows(String part, BenchSettings settings) throws Exception {
