@@ -20,6 +20,7 @@ import yardlight.db.TestDatabase;
 import yardlight.escalation.Stimulus;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.setup.Setup;
+import yardlight.gateway.clock.Leap;
 import yardlight.gateway.clock.Pace;
 import yardlight.gateway.lane.CurrentSetup;
 import yardlight.gateway.lane.Intake;
@@ -58,6 +59,7 @@ public final class SmallGateway implements AutoCloseable {
         context.registerBean(JdbcTemplate.class, () -> new JdbcTemplate(source));
         context.registerBean(MeterRegistry.class, SimpleMeterRegistry::new);
         context.registerBean(InstantSource.class, () -> () -> now(began, place.speed()));
+        context.registerBean(Leap.class, () -> Leap.NEVER);
         context.registerBean(Pace.class, () -> Pace.REAL);
         context.registerBean(RealLinks.class, () -> Notice::text);
         context.registerBean(SetupSource.class, () -> document -> DOCUMENTS.getOrDefault(document, setup));
