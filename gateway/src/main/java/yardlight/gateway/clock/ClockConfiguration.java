@@ -39,7 +39,7 @@ class ClockConfiguration {
 
     @Bean
     Leap leap(InstantSource clock) {
-        return clock instanceof SteadyClock steady ? steady : Leap.NEVER;
+        return clock instanceof SteadyClock steady ? steady::last : Leap.NEVER;
     }
 
     private static Instant now() {
