@@ -1,6 +1,7 @@
 package yardlight.escalation;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
 import yardlight.escalation.alarm.AlarmKey;
@@ -49,8 +50,12 @@ final class Silence {
         }
     }
 
-    /** A box's deadline has passed, unless it was heard since. */
-    Answer due(String id) {
+    /**
+     * A box's deadline has passed, unless it was heard since. One that passed while nobody could post says nothing of the
+     * box: it gets its patience anew.
+     */
+    Answer due(Stimulus.BoxDue due) {
+        String id = due.box();
         Box box = draft.setup().boxes().get(id);
         Optional<BoxWatch> late = draft.box(id)
                 .filter(watch -> watch.deadline()
@@ -60,6 +65,11 @@ final class Silence {
             draft.put(late.get().with(Optional.empty()));
         }
         if (box == null || late.isEmpty()) {
+            return new Answer.Done();
+        }
+        Optional<Instant> anew = patience(box).map(due.open()::plus).filter(draft.now()::isBefore);
+        if (anew.isPresent()) {
+            draft.put(late.get().with(anew));
             return new Answer.Done();
         }
         draft.put(late.get().gone());
