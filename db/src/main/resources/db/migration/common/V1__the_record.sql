@@ -16,10 +16,11 @@ create table lane (
 );
 insert into lane (id, turn, last_line, last_number, last_code, setup_version) values (1, 0, 0, 0, 9, 0);
 
--- What the owner set up, each version as it was stored. lane.setup_version names the one that holds.
+-- What the owner set up, each version as it was stored. lane.setup_version names the one that holds. That of many thousand
+-- boxes is longer than H2 lets a varchar be.
 create table setup_version (
     version integer primary key,
-    document varchar(1000000) not null,
+    document text not null,
     stored_at timestamp(6) with time zone not null,
     stored_by varchar(64) not null
 );
