@@ -18,7 +18,7 @@ class AnswerCodesTest {
 
     @Test
     void go_on_after_the_last_one() {
-        var codes = new AnswerCodes(List.of(), 46);
+        var codes = new AnswerCodes(List.of(), 0, 46);
 
         assertThat(List.of(codes.next(), codes.next())).containsExactly(47, 48);
         assertThat(codes.last()).isEqualTo(48);
@@ -26,7 +26,7 @@ class AnswerCodesTest {
 
     @Test
     void come_back_only_after_all_others() {
-        var codes = new AnswerCodes(List.of(), 9);
+        var codes = new AnswerCodes(List.of(), 0, 9);
         int first = codes.next();
         codes.follow(ended(first));
 
@@ -36,7 +36,7 @@ class AnswerCodesTest {
 
     @Test
     void are_not_given_out_while_a_callout_has_them() {
-        var codes = new AnswerCodes(List.of(), 9);
+        var codes = new AnswerCodes(List.of(), 0, 9);
         codes.follow(live(10));
 
         assertThat(codes.next()).isEqualTo(11);
@@ -44,7 +44,7 @@ class AnswerCodesTest {
 
     @Test
     void get_longer_when_all_short_ones_are_taken_and_no_longer_one_comes_twice() {
-        var codes = new AnswerCodes(IntStream.rangeClosed(10, 999).boxed().toList(), 500);
+        var codes = new AnswerCodes(IntStream.rangeClosed(10, 999).boxed().toList(), 999, 500);
         int longer = codes.next();
         codes.follow(ended(longer));
 
@@ -54,7 +54,7 @@ class AnswerCodesTest {
 
     @Test
     void are_short_again_as_soon_as_one_is_free() {
-        var codes = new AnswerCodes(IntStream.rangeClosed(10, 1200).boxed().toList(), 500);
+        var codes = new AnswerCodes(IntStream.rangeClosed(10, 999).boxed().toList(), 1200, 500);
         codes.follow(ended(77));
 
         assertThat(List.of(codes.next(), codes.next())).containsExactly(77, 1201);
