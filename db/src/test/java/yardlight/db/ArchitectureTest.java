@@ -1,5 +1,6 @@
 package yardlight.db;
 
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
@@ -9,12 +10,14 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import jakarta.persistence.Entity;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZonedDateTime;
+import org.springframework.data.repository.Repository;
 
 @AnalyzeClasses(packages = "yardlight.db", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
@@ -32,9 +35,23 @@ class ArchitectureTest {
             .ignoreDependency(anything(), in("disk"))
             .ignoreDependency(in("journal"), in("due"));
 
-    /** It would take half of the memory of a small computer for five tables: docs/decisions/plain-jdbc.md. */
     @ArchTest
-    static final ArchRule NO_OBJECT_MAPPER = noClasses()
+    static final ArchRule ENTITIES_STAY_AT_HOME =
+            classes().that().areAnnotatedWith(Entity.class).should().bePackagePrivate();
+
+    @ArchTest
+    static final ArchRule ENTITIES_ARE_CALLED_ROWS =
+            classes().that().areAnnotatedWith(Entity.class).should().haveSimpleNameEndingWith("Row");
+
+    @ArchTest
+    static final ArchRule SPRING_S_REPOSITORIES_STAY_AT_HOME =
+            classes().that().areAssignableTo(Repository.class).should().bePackagePrivate();
+
+    @ArchTest
+    static final ArchRule HIBERNATE_STAYS_OUT_OF_THE_WRITE_SIDE = noClasses()
+            .that()
+            .resideInAnyPackage(
+                    "yardlight.db.journal", "yardlight.db.columns", "yardlight.db.due", "yardlight.db.outbox")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("jakarta.persistence..", "org.hibernate..", "org.springframework.data..");

@@ -21,6 +21,8 @@ public class DbApplication {
                         "spring.datasource.username=" + database.user(),
                         "spring.datasource.hikari.maximum-pool-size=4",
                         "spring.flyway.locations=classpath:db/migration/common,classpath:db/migration/{vendor}",
+                        "spring.jpa.open-in-view=false",
+                        "spring.jpa.hibernate.ddl-auto=validate",
                         "spring.main.banner-mode=off",
                         "logging.level.root=warn")
                 .run();

@@ -1,6 +1,6 @@
 package yardlight.demo;
 
-import java.util.List;
+import java.util.stream.Stream;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.autoconfigure.SpringBootApplication;
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
@@ -14,7 +14,7 @@ import yardlight.demo.stage.StageSettings;
 public class DemoApplication {
 
     public static void main(String[] args) throws Exception {
-        if (List.of(args).contains("--demo.bench")) {
+        if (Stream.of(args).anyMatch(arg -> arg.startsWith("--demo.bench"))) {
             Bench.run(args);
             return;
         }

@@ -8,7 +8,7 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 
-@AnalyzeClasses(packages = "yardlight", importOptions = DoNotIncludeTests.class)
+@AnalyzeClasses(packages = "yardlight.demo", importOptions = DoNotIncludeTests.class)
 class ArchitectureTest {
 
     @ArchTest

@@ -119,7 +119,6 @@ final class Calls {
                 new TreeSet<>(),
                 new TreeMap<>());
         alarms.forEach(alarm -> draft.put(alarm.draft().callout(Optional.of(id)).done()));
-        draft.log(facts, "started");
         climbs.enter(facts, Optional.of(Place.FOOT), Place.FOOT);
     }
 

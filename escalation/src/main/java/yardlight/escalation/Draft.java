@@ -108,6 +108,20 @@ final class Draft implements Situation {
         return mine && (untilNormal ? alarm.state().calls() : alarm.state().awaitsAnswer());
     }
 
+    /** The live callouts of a site that this decision has to do with so far, oldest first. */
+    List<Callout> touchedAt(String site) {
+        return Stream.concat(
+                        callouts.keySet().stream(),
+                        alarms.keySet().stream()
+                                .flatMap(key -> Stream.of(before.alarm(key), alarms.get(key)))
+                                .flatMap(alarm -> alarm.callout().stream()))
+                .distinct()
+                .flatMap(id -> callout(id).stream())
+                .filter(callout -> callout.live() && callout.facts().site().equals(site))
+                .sorted(Callout.OLDEST_FIRST)
+                .toList();
+    }
+
     /** Whether a text about the callout still has something to say. */
     boolean wanted(Callout callout) {
         return callout.live() || callout.kind() == Callout.Kind.EXHAUSTED && !over(callout);

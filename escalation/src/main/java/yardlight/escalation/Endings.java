@@ -30,9 +30,21 @@ final class Endings {
         settle(site, Optional.of(by));
     }
 
-    /** Ends the callouts of a site that have nothing left to wait for. */
+    /**
+     * Ends the callouts of a site that have nothing left to wait for. Only what this decision has changed can be over by
+     * it, so nothing else at the site is looked at.
+     */
     void settle(String site, Optional<String> answeredBy) {
-        for (Callout callout : draft.calloutsAt(site)) {
+        settle(draft.touchedAt(site), answeredBy);
+    }
+
+    /** The same for all callouts of the site: another setup can end what no alarm has changed for. */
+    void settleAll(String site) {
+        settle(draft.calloutsAt(site), Optional.empty());
+    }
+
+    private void settle(List<Callout> callouts, Optional<String> answeredBy) {
+        for (Callout callout : callouts) {
             if (draft.over(callout)) {
                 finish(callout, answeredBy);
             }

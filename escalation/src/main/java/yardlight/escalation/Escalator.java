@@ -40,7 +40,7 @@ public final class Escalator {
             case ALARM_DUE -> new Reports(draft, calls).due(((Stimulus.AlarmDue) stimulus).key());
             case CALLOUT_DUE -> calls.climbs().due(((Stimulus.CalloutDue) stimulus).callout());
             case DESK_DUE -> new Desks(draft, notices).release(((Stimulus.DeskDue) stimulus).contact());
-            case BOX_DUE -> new Silence(draft, calls).due(((Stimulus.BoxDue) stimulus).box());
+            case BOX_DUE -> new Silence(draft, calls).due((Stimulus.BoxDue) stimulus);
             case ACKNOWLEDGE -> new Answers(draft, calls).acknowledge((Stimulus.Acknowledge) stimulus);
             case ANSWER_NOTICE -> new Answers(draft, calls).answer((Stimulus.AnswerNotice) stimulus);
             case SHELVE -> new Answers(draft, calls).shelve((Stimulus.Shelve) stimulus);

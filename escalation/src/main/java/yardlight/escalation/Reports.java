@@ -131,6 +131,7 @@ final class Reports {
             }
             finish(site);
             if (draft.setup().site(site).isPresent()) {
+                calls.endings().settleAll(site);
                 draft.calloutsAt(site).forEach(calls.climbs()::reconsider);
             }
         }

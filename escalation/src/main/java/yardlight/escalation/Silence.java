@@ -1,6 +1,7 @@
 package yardlight.escalation;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
 import yardlight.escalation.alarm.AlarmKey;
@@ -16,8 +17,6 @@ import yardlight.escalation.setup.Setup;
 /** What boxes do not say, and what they say of their power: silence past the deadline, and feeds that are off. */
 final class Silence {
 
-    private static final String POINT = "box";
-
     private final Draft draft;
     private final Reports reports;
 
@@ -31,20 +30,32 @@ final class Silence {
         if (box == null) {
             return new Answer.Refusal("box must be set up: " + beat.box());
         }
-        hear(box, Optional.of(beat.heartbeat()));
-        beat.heartbeat().feeds().keySet().forEach(feed -> feed(box, feed));
-        reports.finish(box.site());
+        boolean news = hear(box, Optional.of(beat.heartbeat()));
+        for (String feed : beat.heartbeat().feeds().keySet()) {
+            news |= feed(box, feed);
+        }
+        finish(box, news);
         return new Answer.Done();
     }
 
     /** Any post is a sign of life. */
     void heard(Box box) {
-        hear(box, Optional.empty());
-        reports.finish(box.site());
+        finish(box, hear(box, Optional.empty()));
     }
 
-    /** A box's deadline has passed, unless it was heard since. */
-    Answer due(String id) {
+    /** Most signs of life change no alarm, and there are many of them: then nothing at the site has to be looked at. */
+    private void finish(Box box, boolean news) {
+        if (news) {
+            reports.finish(box.site());
+        }
+    }
+
+    /**
+     * A box's deadline has passed, unless it was heard since. One that passed while nobody could post says nothing of the
+     * box: it gets its patience anew.
+     */
+    Answer due(Stimulus.BoxDue due) {
+        String id = due.box();
         Box box = draft.setup().boxes().get(id);
         Optional<BoxWatch> late = draft.box(id)
                 .filter(watch -> watch.deadline()
@@ -56,10 +67,15 @@ final class Silence {
         if (box == null || late.isEmpty()) {
             return new Answer.Done();
         }
+        Optional<Instant> anew = patience(box).map(due.open()::plus).filter(draft.now()::isBefore);
+        if (anew.isPresent()) {
+            draft.put(late.get().with(anew));
+            return new Answer.Done();
+        }
         draft.put(late.get().gone());
         Verdict verdict = Verdict.SILENT;
         log(box, "box " + id + " has been silent since " + late.get().heardAt());
-        say(box, POINT, verdict.condition(), true);
+        say(box, BoxAlarms.silence(box.site(), verdict), true);
         reports.finish(box.site());
         return new Answer.Done();
     }
@@ -103,16 +119,19 @@ final class Silence {
         return box.every().map(every -> every.plus(box.grace()));
     }
 
-    private void hear(Box box, Optional<Heartbeat> said) {
+    /** Comes back with whether the box was silent. */
+    private boolean hear(Box box, Optional<Heartbeat> said) {
         Optional<BoxWatch> before = draft.box(box.id());
         BoxWatch watch = before.orElse(new BoxWatch(box.id(), draft.now(), Optional.empty(), false, Heartbeat.BARE));
         draft.put(watch.heard(draft.now(), patience(box), said.orElse(watch.last())));
-        if (before.filter(BoxWatch::silent).isPresent()) {
+        boolean silent = before.filter(BoxWatch::silent).isPresent();
+        if (silent) {
             log(
                     box,
                     "box " + box.id() + " is back, silent since " + before.get().heardAt());
             back(box);
         }
+        return silent;
     }
 
     private void back(Box box) {
@@ -124,27 +143,28 @@ final class Silence {
             return;
         }
         for (Verdict verdict : Verdict.values()) {
-            say(box, POINT, verdict.condition(), false);
+            say(box, BoxAlarms.silence(box.site(), verdict), false);
         }
     }
 
-    /** A feed is off as long as any box of the site says so. */
-    private void feed(Box box, String feed) {
+    /** A feed is off as long as any box of the site says so. Comes back with whether that is news. */
+    private boolean feed(Box box, String feed) {
         boolean off = draft.setup().boxesAt(box.site()).stream()
                 .flatMap(other -> draft.box(other.id()).stream())
                 .anyMatch(watch -> Boolean.FALSE.equals(watch.last().feeds().get(feed)));
-        say(box, "power-" + feed, Verdict.POWER_OFF.condition(), off);
+        return say(box, BoxAlarms.feedOff(box.site(), feed), off);
     }
 
     /** Says what changes, and nothing else: a heartbeat that only confirms what is known leaves no trace in the log. */
-    private void say(Box box, String point, String condition, boolean active) {
-        var key = new AlarmKey(box.site(), point, condition);
-        if (draft.alarm(key).reported() != active) {
+    private boolean say(Box box, AlarmKey key, boolean active) {
+        boolean news = draft.alarm(key).reported() != active;
+        if (news) {
             reports.report(
                     new Report(
                             key, Optional.of(box.id()), active, Optional.empty(), Measured.NOTHING, draft.now(), false),
                     Priority.HIGH);
         }
+        return news;
     }
 
     private void log(Box box, String words) {

@@ -1,6 +1,7 @@
 package yardlight.escalation;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import yardlight.escalation.alarm.AlarmKey;
@@ -73,7 +74,16 @@ public sealed interface Stimulus {
         }
     }
 
-    record BoxDue(String box) implements Stimulus {
+    /**
+     * @param open since when the box could post; later than its deadline when time went on without the gateway
+     */
+    record BoxDue(String box, Instant open) implements Stimulus {
+
+        /** The box could post all the time. */
+        public BoxDue(String box) {
+            this(box, Instant.EPOCH);
+        }
+
         @Override
         public Kind kind() {
             return Kind.BOX_DUE;

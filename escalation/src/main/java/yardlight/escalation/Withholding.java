@@ -40,8 +40,7 @@ final class Withholding {
     }
 
     private boolean active(String site, String local) {
-        String[] names = local.split("/", 2);
-        Alarm other = draft.alarm(new AlarmKey(site, names[0], names[1]));
+        Alarm other = draft.alarm(AlarmKey.at(site, local));
         // What is itself explained, or being worked on, explains nothing.
         return other.active()
                 && other.state() != AlarmState.SUPPRESSED_BY_DESIGN

@@ -36,9 +36,10 @@ class ArchitectureTest {
     private static final Map<String, List<String>> MAY_KNOW = Map.of(
             "alarm", List.of(),
             "heartbeat", List.of(),
-            "roster", List.of(),
+            "walltime", List.of(),
+            "roster", List.of("walltime"),
             "ladder", List.of("alarm"),
-            "quiet", List.of("alarm"),
+            "quiet", List.of("alarm", "walltime"),
             "notice", List.of("alarm"),
             "setup", List.of("alarm", "quiet", "roster", "ladder"),
             "wording", List.of("alarm", "setup"));

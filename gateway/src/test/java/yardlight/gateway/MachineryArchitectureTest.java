@@ -32,7 +32,7 @@ class MachineryArchitectureTest {
             .resideInAnyPackage("org.springframework.web..", "jakarta.servlet..", "org.springframework.security..");
 
     @ArchTest
-    static final ArchRule NO_OBJECT_MAPPER = noClasses()
+    static final ArchRule HIBERNATE_STAYS_BEHIND_THE_DATABASE_S_DOOR = noClasses()
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("jakarta.persistence..", "org.hibernate..", "org.springframework.data..");

@@ -9,6 +9,7 @@ import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import javax.sql.DataSource;
@@ -20,6 +21,7 @@ import yardlight.db.TestDatabase;
 import yardlight.escalation.Stimulus;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.setup.Setup;
+import yardlight.gateway.clock.Leap;
 import yardlight.gateway.clock.Pace;
 import yardlight.gateway.lane.CurrentSetup;
 import yardlight.gateway.lane.Intake;
@@ -40,8 +42,14 @@ public final class SmallGateway implements AutoCloseable {
      * On which database, and how fast.
      *
      * @param speed how many of its seconds pass in one
+     * @param clock in place of one that runs so fast
      */
-    public record Place(TestDatabase database, String url, double speed) {}
+    public record Place(TestDatabase database, String url, double speed, Optional<InstantSource> clock) {
+
+        public Place(TestDatabase database, String url, double speed) {
+            this(database, url, speed, Optional.empty());
+        }
+    }
 
     /**
      * @param packages below {@code yardlight.gateway}: which parts run
@@ -57,7 +65,9 @@ public final class SmallGateway implements AutoCloseable {
         context.registerBean(DataSource.class, () -> source);
         context.registerBean(JdbcTemplate.class, () -> new JdbcTemplate(source));
         context.registerBean(MeterRegistry.class, SimpleMeterRegistry::new);
-        context.registerBean(InstantSource.class, () -> () -> now(began, place.speed()));
+        InstantSource clock = place.clock().orElse(() -> now(began, place.speed()));
+        context.registerBean(InstantSource.class, () -> clock);
+        context.registerBean(Leap.class, () -> clock instanceof Leap leap ? leap::last : Leap.NEVER);
         context.registerBean(Pace.class, () -> Pace.REAL);
         context.registerBean(RealLinks.class, () -> Notice::text);
         context.registerBean(SetupSource.class, () -> document -> DOCUMENTS.getOrDefault(document, setup));

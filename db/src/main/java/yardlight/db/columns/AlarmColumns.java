@@ -28,7 +28,7 @@ public final class AlarmColumns {
      */
     public record Occurrence(Alarm alarm, boolean current) {}
 
-    public static final Table<Occurrence> TABLE = new Table<>(
+    public static final Table<Occurrence> TABLE = Table.of(
             "alarm",
             Stream.of(identity(), state(), times()).flatMap(List::stream).toList());
 

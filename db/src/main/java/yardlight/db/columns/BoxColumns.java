@@ -19,7 +19,7 @@ import yardlight.escalation.heartbeat.Heartbeat;
 /** What is known of boxes. */
 public final class BoxColumns {
 
-    public static final Table<BoxWatch> TABLE = new Table<>(
+    public static final Table<BoxWatch> TABLE = Table.of(
             "box_watch",
             List.of(
                     text("box", BoxWatch::box),

@@ -7,7 +7,6 @@ import static yardlight.db.columns.Column.text;
 import static yardlight.db.columns.Column.time;
 
 import java.sql.SQLException;
-import java.sql.Types;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
@@ -25,7 +24,7 @@ import yardlight.escalation.ladder.Place;
 /** Callouts. */
 public final class CalloutColumns {
 
-    public static final Table<Callout> TABLE = new Table<>(
+    public static final Table<Callout> TABLE = Table.of(
             "callout", Stream.of(facts(), standing()).flatMap(List::stream).toList());
 
     private CalloutColumns() {}
@@ -54,10 +53,6 @@ public final class CalloutColumns {
                 maybe(
                         "live_site",
                         callout -> callout.live() ? Optional.of(callout.facts().site()) : Optional.empty()),
-                new Column<>(
-                        "live_code",
-                        Types.INTEGER,
-                        callout -> callout.live() ? callout.facts().code() : null),
                 number("climb", callout -> callout.place().climb()),
                 number("rung", callout -> callout.place().rung()),
                 number("round", callout -> callout.place().round()),

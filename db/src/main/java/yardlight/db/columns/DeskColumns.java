@@ -12,7 +12,7 @@ import yardlight.escalation.quiet.Desk;
 /** Desks: what was sent to a contact of late, and what waits. */
 public final class DeskColumns {
 
-    public static final Table<Desk> TABLE = new Table<>(
+    public static final Table<Desk> TABLE = Table.of(
             "desk",
             List.of(
                     text("contact", Desk::contact),

@@ -12,7 +12,7 @@ public final class FloodColumns {
 
     public record SiteFlood(String site, Flood flood) {}
 
-    public static final Table<SiteFlood> TABLE = new Table<>(
+    public static final Table<SiteFlood> TABLE = Table.of(
             "site_state",
             List.of(
                     text("site", SiteFlood::site),

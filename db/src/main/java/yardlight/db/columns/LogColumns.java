@@ -20,7 +20,7 @@ public final class LogColumns {
 
     private static final int LONGEST = 4000;
 
-    public static final Table<Line> TABLE = new Table<>(
+    public static final Table<Line> TABLE = Table.of(
             "log_line",
             List.of(
                     big("line", Line::line),

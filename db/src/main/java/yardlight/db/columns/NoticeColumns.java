@@ -43,7 +43,7 @@ public final class NoticeColumns {
         }
     }
 
-    public static final Table<KeptNotice> TABLE = new Table<>(
+    public static final Table<KeptNotice> TABLE = Table.of(
             "notice",
             List.of(
                     text("id", row -> row.notice().id()),

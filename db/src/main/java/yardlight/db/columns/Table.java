@@ -7,32 +7,31 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * A table that holds values of one type.
+ * A table that holds values of one type, with its statements.
  *
  * @param columns the first one is the primary key
+ * @param select {@code select} of all columns, as far as the table's name
+ * @param insert {@code insert} of all columns
+ * @param update {@code update} of all columns of the row with the same key
  */
-public record Table<T>(String name, List<Column<T>> columns) {
+public record Table<T>(List<Column<T>> columns, String select, String insert, String update) {
 
     public Table {
         columns = List.copyOf(columns);
     }
 
-    /** {@code select} of all columns, as far as the table's name. */
-    public String select() {
-        return "select " + columns.stream().map(Column::name).collect(Collectors.joining(", ")) + " from " + name;
-    }
-
-    public String insert() {
-        return "insert into " + name + " ("
-                + columns.stream().map(Column::name).collect(Collectors.joining(", ")) + ") values ("
-                + String.join(", ", Collections.nCopies(columns.size(), "?")) + ")";
-    }
-
-    /** {@code update} of all columns of the row with the same key. */
-    public String update() {
-        return "update " + name + " set "
-                + columns.stream().skip(1).map(column -> column.name() + " = ?").collect(Collectors.joining(", "))
-                + " where " + columns.get(0).name() + " = ?";
+    /** The statements are written once: the lane runs them for each of its batches. */
+    public static <T> Table<T> of(String name, List<Column<T>> columns) {
+        String names = columns.stream().map(Column::name).collect(Collectors.joining(", "));
+        String marks = String.join(", ", Collections.nCopies(columns.size(), "?"));
+        String settings =
+                columns.stream().skip(1).map(column -> column.name() + " = ?").collect(Collectors.joining(", "));
+        return new Table<>(
+                columns,
+                "select " + names + " from " + name,
+                "insert into " + name + " (" + names + ") values (" + marks + ")",
+                "update " + name + " set " + settings + " where "
+                        + columns.get(0).name() + " = ?");
     }
 
     public void bindInsert(PreparedStatement statement, T row) throws SQLException {

@@ -1,63 +1,69 @@
 package yardlight.db.journal;
 
-import java.util.ArrayDeque;
-import java.util.Deque;
-import java.util.HashSet;
-import java.util.Set;
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.List;
+import yardlight.escalation.ladder.Callout;
 
 /**
  * The codes that people answer with. They go round from 10 to 999, so that one comes back only after all others, and
- * leave out what a live callout has. Only when all of those are taken do longer ones come.
+ * leave out what a live callout has. Only when all of those are taken do longer ones come, each longer one once.
+ *
+ * <p>What is taken is read once and then followed: a gateway on its own asks no more. Several read it after each other's
+ * turns: never more than there are short codes, however many callouts are live.
  */
 final class AnswerCodes {
 
     private static final int FIRST = 10;
     private static final int LAST = 999;
-    private static final int LONGER_AT_ONCE = 500;
-    private static final String TAKEN =
-            "select live_code from callout where live_code between " + FIRST + " and " + LAST;
-    private static final String LONGEST = "select max(live_code) as live_code from callout where live_code > 0";
+    private static final String TAKEN = "select code from callout where live_site > '' and code <= " + LAST;
+    private static final String LONGEST = "select coalesce(max(code), 0) as code from callout where live_site > ''";
 
-    private final Pen pen;
-    private final Deque<Integer> free = new ArrayDeque<>();
+    private final BitSet taken = new BitSet();
     private int last;
+    private int longest;
 
     /**
-     * @param last the code that was given out last
+     * @param taken the codes up to 999 of live callouts
+     * @param longest the highest code of a live callout
+     * @param last the code up to 999 that was given out last
      */
-    AnswerCodes(Pen pen, int last) {
-        this.pen = pen;
+    AnswerCodes(Collection<Integer> taken, int longest, int last) {
+        taken.forEach(this.taken::set);
+        this.longest = Math.max(LAST, longest);
         this.last = last;
     }
 
+    static AnswerCodes read(Pen pen, int last) {
+        List<Integer> taken = pen.read(TAKEN, (statement, none) -> {}, row -> row.number("code"));
+        int longest = pen.read(LONGEST, (statement, none) -> {}, row -> row.number("code"))
+                .get(0);
+        return new AnswerCodes(taken, longest, last);
+    }
+
     int next() {
-        if (free.isEmpty()) {
-            fill();
+        int code = taken.nextClearBit(last + 1);
+        if (code > LAST) {
+            code = taken.nextClearBit(FIRST);
         }
-        int code = free.remove();
-        last = code <= LAST ? code : last;
+        if (code > LAST) {
+            return ++longest;
+        }
+        taken.set(code);
+        last = code;
         return code;
     }
 
+    /** The code up to 999 that was given out last. */
     int last() {
         return last;
     }
 
-    private void fill() {
-        Set<Integer> taken = new HashSet<>(pen.read(TAKEN, (statement, none) -> {}, row -> row.number("live_code")));
-        int code = last;
-        for (int i = FIRST; i <= LAST; i++) {
-            code = code >= LAST ? FIRST : code + 1;
-            if (!taken.contains(code)) {
-                free.add(code);
-            }
-        }
-        if (free.isEmpty()) {
-            int longest = pen.read(LONGEST, (statement, none) -> {}, row -> row.number("live_code"))
-                    .get(0);
-            for (int i = 1; i <= LONGER_AT_ONCE; i++) {
-                free.add(longest + i);
-            }
+    /** The callout is stored: its code is taken while it is live, and free again after. */
+    void follow(Callout callout) {
+        int code = callout.facts().code();
+        if (code <= LAST) {
+            taken.set(code, callout.live());
         }
     }
 }

@@ -21,8 +21,9 @@ final class Kept {
     final Map<String, BoxWatch> boxes = new HashMap<>();
     final Map<String, Flood> floods = new HashMap<>();
 
+    /** How much of what grows with time and not with the setup alone. */
     int size() {
-        return alarms.size() + callouts.size() + notices.size() + desks.size() + boxes.size() + floods.size();
+        return alarms.size() + callouts.size() + notices.size() + boxes.size() + floods.size();
     }
 
     /** The changes are stored. */

@@ -12,11 +12,11 @@ import yardlight.escalation.setup.Setup;
 final class Memory {
 
     /**
-     * When there is more than this it starts afresh, so that a long life does not fill the heap: an eighth of it, at about
-     * a kilobyte for each alarm, callout or notice.
+     * When there is more than this it starts afresh, so that a long life does not fill the heap: a sixteenth of it, at about
+     * two kilobytes for each alarm, callout or notice.
      */
     private static final long MOST =
-            Math.min(100_000, Math.max(5_000, Runtime.getRuntime().maxMemory() / 8_192));
+            Math.min(100_000, Math.max(2_000, Runtime.getRuntime().maxMemory() / 32_768));
 
     private record Last(long turn, Slice slice) {}
 
@@ -35,7 +35,7 @@ final class Memory {
 
     /** The transaction was stored. */
     void keep(long turn, Slice slice) {
-        last = slice.kept.size() <= MOST ? Optional.of(new Last(turn, slice)) : Optional.empty();
+        last = Optional.of(new Last(turn, slice.kept.size() <= MOST ? slice : slice.afresh()));
     }
 
     /** The connection is gone, and nobody knows what became of the last transaction. */

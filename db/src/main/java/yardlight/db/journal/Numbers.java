@@ -18,7 +18,6 @@ final class Numbers {
 
     private final Pen pen;
     private final Values before;
-    private final AnswerCodes codes;
     private long line;
     private long number;
     private int version;
@@ -38,7 +37,6 @@ final class Numbers {
                 .get(0);
         line = before.line();
         number = before.number();
-        codes = new AnswerCodes(pen, before.code());
         version = before.version();
     }
 
@@ -58,8 +56,9 @@ final class Numbers {
         return ++version;
     }
 
-    int nextCode() {
-        return codes.next();
+    /** The answer code up to 999 that was given out last. */
+    int lastCode() {
+        return before.code();
     }
 
     /** The time of the last transaction that wrote here. */
@@ -72,8 +71,9 @@ final class Numbers {
         return before.turn() + 1;
     }
 
-    void write(Instant now) {
-        var after = new Values(turn(), line, number, codes.last(), version, Optional.of(now));
+    /** @param lastCode the answer code up to 999 that was given out last */
+    void write(Instant now, int lastCode) {
+        var after = new Values(turn(), line, number, lastCode, version, Optional.of(now));
         pen.write(WRITE, List.of(after), (statement, row) -> {
             statement.setLong(1, row.turn());
             statement.setLong(2, row.line());

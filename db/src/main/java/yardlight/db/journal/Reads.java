@@ -37,6 +37,10 @@ final class Reads {
         this.pen = pen;
     }
 
+    AnswerCodes codes(int last) {
+        return AnswerCodes.read(pen, last);
+    }
+
     List<Alarm> alarms(Collection<AlarmKey> keys) {
         return pen.among(ALARMS, keys.stream().map(AlarmColumns::key).toList(), AlarmColumns::read);
     }

@@ -15,7 +15,7 @@ final class RecordStore {
 
     private record Numbered<T>(long number, T row) {}
 
-    private static final Table<Numbered<PostedRecord>> EVENTS = new Table<>(
+    private static final Table<Numbered<PostedRecord>> EVENTS = Table.of(
             "event",
             List.of(
                     big("number", Numbered::number),
@@ -44,7 +44,7 @@ final class RecordStore {
                     text("outcome", one -> one.row().outcome().word()),
                     maybe("alarm", one -> one.row().alarm())));
 
-    private static final Table<Numbered<AttemptRecord>> ATTEMPTS = new Table<>(
+    private static final Table<Numbered<AttemptRecord>> ATTEMPTS = Table.of(
             "attempt",
             List.of(
                     big("number", Numbered::number),

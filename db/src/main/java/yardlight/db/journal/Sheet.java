@@ -22,10 +22,22 @@ import yardlight.escalation.setup.Setup;
 public final class Sheet implements Situation {
 
     private final Slice slice;
+    private final int codeBefore;
     private final Changed changed = new Changed();
 
-    Sheet(Slice slice) {
+    /** @param codeBefore the answer code up to 999 that was given out last */
+    Sheet(Slice slice, int codeBefore) {
         this.slice = slice;
+        this.codeBefore = codeBefore;
+    }
+
+    /** The next answer code: the next in turn that no live callout has. */
+    public int nextCode() {
+        return slice.nextCode(codeBefore);
+    }
+
+    int lastCode() {
+        return slice.lastCode(codeBefore);
     }
 
     /** Reads what the batch is going to ask for. What belongs to something known was read together with it. */
@@ -38,10 +50,9 @@ public final class Sheet implements Situation {
         List<String> callouts = prepareNotices(wants);
         callouts.addAll(wants.callouts);
         slice.needCallouts(callouts);
+        slice.needFloods(wants.floods);
         var sites = new ArrayList<>(wants.sites);
-        callouts.forEach(id -> slice.picture
-                .callout(id)
-                .ifPresent(callout -> sites.add(callout.facts().site())));
+        wants.floods.stream().filter(site -> slice.picture.flood(site).on()).forEach(sites::add);
         slice.needSites(sites);
         var alarms = new ArrayList<>(wants.alarms);
         slice.newCallouts.forEach(callout -> alarms.addAll(callout.facts().alarms()));
@@ -136,7 +147,7 @@ public final class Sheet implements Situation {
 
     @Override
     public Flood flood(String site) {
-        slice.needSite(site);
+        slice.needFlood(site);
         return slice.picture.flood(site);
     }
 

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import yardlight.db.columns.NoticeColumns.KeptNotice;
 import yardlight.escalation.Changes;
@@ -35,15 +36,27 @@ final class Slice {
     private final Reads reads;
     private final Set<AlarmKey> alarms = new HashSet<>();
     private final Set<String> sites = new HashSet<>();
+    private final Set<String> floods = new HashSet<>();
     private final Set<String> callouts = new HashSet<>();
     private final Set<String> notices = new HashSet<>();
     private final Set<String> unsent = new HashSet<>();
     private final Set<String> boxes = new HashSet<>();
     private boolean desks;
+    private Optional<AnswerCodes> codes = Optional.empty();
 
     Slice(Reads reads, Setup setup) {
         this.reads = reads;
         this.picture = new Picture(setup);
+    }
+
+    /** The same with nothing in it but what there is one of for each contact, and the codes: that stays small. */
+    Slice afresh() {
+        var fresh = new Slice(reads, picture.setup());
+        fresh.codes = codes;
+        fresh.desks = desks;
+        fresh.kept.desks.putAll(kept.desks);
+        fresh.show(List.copyOf(kept.desks.values()), List.of(), Map.of());
+        return fresh;
     }
 
     /** Lays a decision over what was read. What it put down is not to be read over it. */
@@ -51,12 +64,32 @@ final class Slice {
         changes.alarms().forEach(alarm -> alarms.add(alarm.key()));
         changes.notices().forEach(notice -> notices.add(notice.id()));
         changes.boxes().forEach(watch -> boxes.add(watch.box()));
+        floods.addAll(changes.floods().keySet());
         changes.callouts().forEach(callout -> {
             if (callouts.add(callout.id())) {
                 unsent.add(callout.id());
             }
         });
         picture.apply(changes);
+    }
+
+    /** The next answer code; which are taken is read before the first one. */
+    int nextCode(int last) {
+        if (codes.isEmpty()) {
+            codes = Optional.of(reads.codes(last));
+        }
+        return codes.get().next();
+    }
+
+    /** The answer code up to 999 that was given out last. */
+    int lastCode(int last) {
+        return codes.map(AnswerCodes::last).orElse(last);
+    }
+
+    /** The changes are stored. */
+    void stored(Changed changed, Collection<KeptNotice> written) {
+        kept.absorb(changed, written);
+        codes.ifPresent(all -> changed.callouts.values().forEach(all::follow));
     }
 
     void needAlarm(AlarmKey key) {
@@ -83,7 +116,16 @@ final class Slice {
         reads.calloutsAt(missing).stream()
                 .filter(callout -> callouts.add(callout.id()))
                 .forEach(this::keep);
-        reads.floods(missing).forEach(one -> {
+    }
+
+    void needFlood(String site) {
+        if (!floods.contains(site)) {
+            needFloods(List.of(site));
+        }
+    }
+
+    void needFloods(Collection<String> ofSites) {
+        reads.floods(ofSites.stream().filter(floods::add).toList()).forEach(one -> {
             kept.floods.put(one.site(), one.flood());
             show(List.of(), List.of(), Map.of(one.site(), one.flood()));
         });

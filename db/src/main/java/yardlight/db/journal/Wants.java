@@ -2,8 +2,10 @@ package yardlight.db.journal;
 
 import java.util.LinkedHashSet;
 import java.util.Set;
+import yardlight.escalation.BoxAlarms;
 import yardlight.escalation.Stimulus;
 import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.heartbeat.Verdict;
 import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
@@ -14,7 +16,12 @@ import yardlight.escalation.setup.Site;
  */
 public final class Wants {
 
+    /** Of these everything that is live. */
     final Set<String> sites = new LinkedHashSet<>();
+
+    /** Of these whether they are in a flood. */
+    final Set<String> floods = new LinkedHashSet<>();
+
     final Set<AlarmKey> alarms = new LinkedHashSet<>();
     final Set<String> callouts = new LinkedHashSet<>();
     final Set<String> notices = new LinkedHashSet<>();
@@ -32,8 +39,8 @@ public final class Wants {
     public void add(Stimulus stimulus) {
         switch (stimulus.kind()) {
             case REPORTED -> reported((Stimulus.Reported) stimulus);
-            case BEAT -> box(((Stimulus.Beat) stimulus).box());
-            case BOX_DUE -> box(((Stimulus.BoxDue) stimulus).box());
+            case BEAT -> beat((Stimulus.Beat) stimulus);
+            case BOX_DUE -> silent(((Stimulus.BoxDue) stimulus).box());
             case ALARM_DUE -> alarm(((Stimulus.AlarmDue) stimulus).key());
             case ACKNOWLEDGE -> alarm(((Stimulus.Acknowledge) stimulus).key());
             case SHELVE -> alarm(((Stimulus.Shelve) stimulus).key());
@@ -53,22 +60,38 @@ public final class Wants {
     }
 
     private void reported(Stimulus.Reported posted) {
-        box(posted.box());
+        boxes.add(posted.box());
         posted.reports().forEach(report -> alarm(report.key()));
     }
 
-    private void box(String id) {
+    private void beat(Stimulus.Beat beat) {
+        boxes.add(beat.box());
+        Box box = setup.boxes().get(beat.box());
+        Set<String> feeds = beat.heartbeat().feeds().keySet();
+        if (box != null && !feeds.isEmpty()) {
+            setup.boxesAt(box.site()).forEach(other -> boxes.add(other.id()));
+            feeds.forEach(feed -> alarm(BoxAlarms.feedOff(box.site(), feed)));
+        }
+    }
+
+    private void silent(String id) {
         boxes.add(id);
         Box box = setup.boxes().get(id);
         if (box != null) {
-            sites.add(box.site());
+            alarm(BoxAlarms.silence(box.site(), Verdict.SILENT));
         }
     }
 
     private void alarm(AlarmKey key) {
         alarms.add(key);
-        sites.add(key.site());
+        floods.add(key.site());
         people = true;
+        setup.known(key.site(), key.point()).stream()
+                .flatMap(point -> point.suppressedWhile().stream())
+                .forEach(other -> alarms.add(AlarmKey.at(key.site(), other)));
+        if (setup.explains(key.site(), key.local())) {
+            sites.add(key.site());
+        }
     }
 
     private void callout(String id) {
@@ -93,6 +116,7 @@ public final class Wants {
         sites.addAll(setup.sites().keySet());
         sites.addAll(next.sites().keySet());
         sites.add(Site.GATEWAY);
+        floods.addAll(sites);
         people = true;
     }
 }

@@ -108,12 +108,7 @@ public final class Writing implements AutoCloseable {
 
     /** The situation that the decisions of this transaction start from; one for each transaction. */
     public Sheet sheet(Setup setup) {
-        return new Sheet(memory.take(numbers.turn(), new Reads(pen), setup));
-    }
-
-    /** The next answer code: the next in turn that no live callout has. */
-    public int nextCode() {
-        return numbers.nextCode();
+        return new Sheet(memory.take(numbers.turn(), new Reads(pen), setup), numbers.lastCode());
     }
 
     public void log(Instant now, List<Entry> entries) {
@@ -145,7 +140,7 @@ public final class Writing implements AutoCloseable {
         notices.putOff(extras.retries);
         Optional<Instant> due = new DueStore(pen, sheet, extras, now).write();
         new RecordStore(pen, numbers).write(extras);
-        numbers.write(now);
+        numbers.write(now, sheet.lastCode());
         pen.commit();
         done = true;
         remember(sheet, told);
@@ -155,7 +150,7 @@ public final class Writing implements AutoCloseable {
     /** It is stored by now: a mistake here must not look as if it were not. Nothing remembered is read anew. */
     private void remember(Sheet sheet, NoticeStore.Result told) {
         try {
-            sheet.kept().absorb(sheet.changed(), told.written());
+            sheet.slice().stored(sheet.changed(), told.written());
             memory.keep(numbers.turn(), sheet.slice());
         } catch (RuntimeException | Error mistake) {
             memory.forget();

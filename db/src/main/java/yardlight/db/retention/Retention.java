@@ -16,12 +16,14 @@ public class Retention {
 
     private static final int AT_ONCE = 2000;
 
-    private static final String OLD_EVENTS = "select number from event where received_at < ? order by received_at";
+    /** Events are numbered as they come, so the oldest are the first. */
+    private static final String OLD_EVENTS = "select number from (select number, received_at from event order by number"
+            + " fetch first " + AT_ONCE + " rows only) as oldest where received_at < ?";
+
     private static final String OLD_ALARMS = "select id from alarm where occurred_at < ? and current_key is null"
             + " and (returned_at is null or returned_at < ?) order by occurred_at";
     private static final String OLD_CALLOUTS = "select id from callout where started_at < ? and ended_at < ?"
-            + " and id not in (select callout from alarm where current_key > '' and callout is not null)"
-            + " order by started_at";
+            + " and id not in (select callout from alarm where current_key > '' and callout is not null)";
     private static final String OLD_NOTICES = "select id from notice where queued_at < ?"
             + " and state not in ('queued', 'held') and not exists (select 1 from notice_callout nc"
             + " join callout c on c.id = nc.callout where nc.notice = notice.id) order by queued_at";

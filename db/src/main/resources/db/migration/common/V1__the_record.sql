@@ -16,10 +16,11 @@ create table lane (
 );
 insert into lane (id, turn, last_line, last_number, last_code, setup_version) values (1, 0, 0, 0, 9, 0);
 
--- What the owner set up, each version as it was stored. lane.setup_version names the one that holds.
+-- What the owner set up, each version as it was stored. lane.setup_version names the one that holds. That of many thousand
+-- boxes is longer than H2 lets a varchar be.
 create table setup_version (
     version integer primary key,
-    document varchar(1000000) not null,
+    document text not null,
     stored_at timestamp(6) with time zone not null,
     stored_by varchar(64) not null
 );
@@ -46,7 +47,6 @@ create table event (
     alarm varchar(210)
 );
 create index event_by_name on event (box_event);
-create index event_by_time on event (received_at);
 
 -- One row for each occurrence of an alarm. current_key is site/point/condition in the newest row of a key and null in
 -- the others; live_site is the site while there is something to show or to follow.
@@ -87,11 +87,10 @@ create index alarm_live on alarm (live_site);
 create index alarm_by_site_time on alarm (site, occurred_at);
 create index alarm_by_time on alarm (occurred_at);
 
--- live_site is the site, and live_code the code, until the callout is over.
+-- live_site is the site until the callout is over.
 create table callout (
     id varchar(300) primary key,
     live_site varchar(64),
-    live_code integer,
     kind varchar(16) not null,
     code integer not null,
     site varchar(64) not null,
@@ -113,8 +112,6 @@ create table callout (
     was_due timestamp(6) with time zone
 );
 create index callout_live on callout (live_site);
-create index callout_live_code on callout (live_code);
-create index callout_by_time on callout (started_at);
 
 -- callouts are in order; notice_callout is there to find a callout's notices.
 create table notice (

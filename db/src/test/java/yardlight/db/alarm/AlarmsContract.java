@@ -151,7 +151,7 @@ abstract class AlarmsContract {
         try (var journal = new Journal(source);
                 Writing writing = journal.begin()) {
             Sheet sheet = writing.sheet(Fixtures.theSetup());
-            Decision decision = new Escalator(Links.NONE, writing::nextCode).decide(sheet, stimulus, now);
+            Decision decision = new Escalator(Links.NONE, sheet::nextCode).decide(sheet, stimulus, now);
             sheet.apply(decision.changes());
             writing.log(now, decision.entries());
             writing.commit(sheet, now);

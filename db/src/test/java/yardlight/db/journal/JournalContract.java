@@ -124,8 +124,7 @@ abstract class JournalContract {
         Map<String, Object> before = jdbc.queryForMap("select * from lane");
 
         try (Writing writing = journal.begin()) {
-            writing.sheet(night.setup());
-            writing.nextCode();
+            writing.sheet(night.setup()).nextCode();
         }
 
         assertThat(jdbc.queryForMap("select * from lane")).isEqualTo(before);
@@ -137,7 +136,8 @@ abstract class JournalContract {
         live(10);
 
         try (Writing writing = journal.begin()) {
-            assertThat(List.of(writing.nextCode(), writing.nextCode(), writing.nextCode()))
+            Sheet sheet = writing.sheet(Setup.EMPTY);
+            assertThat(List.of(sheet.nextCode(), sheet.nextCode(), sheet.nextCode()))
                     .containsExactly(999, 11, 12);
         }
     }
@@ -149,17 +149,17 @@ abstract class JournalContract {
         }
 
         try (Writing writing = journal.begin()) {
-            assertThat(List.of(writing.nextCode(), writing.nextCode())).containsExactly(1000, 1001);
+            Sheet sheet = writing.sheet(Setup.EMPTY);
+            assertThat(List.of(sheet.nextCode(), sheet.nextCode())).containsExactly(1000, 1001);
         }
     }
 
     private void live(int code) {
         jdbc.update(
-                "insert into callout (id, live_site, live_code, kind, code, site, ladder, priority, alarms, started_at,"
-                        + " notices, announced, told, held, climb, rung, round) values (?, 'mesa-9', ?, 'calling', ?,"
+                "insert into callout (id, live_site, kind, code, site, ladder, priority, alarms, started_at,"
+                        + " notices, announced, told, held, climb, rung, round) values (?, 'mesa-9', 'calling', ?,"
                         + " 'mesa-9', 'night', 'high', '', current_timestamp, 0, 1, '', '', 0, 0, 0)",
                 "c-" + code,
-                code,
                 code);
     }
 
@@ -209,7 +209,7 @@ abstract class JournalContract {
                 Sheet sheet = writing.sheet(Fixtures.theSetup());
                 sheet.prepare(wants);
                 writing.known(names, now.minusSeconds(60));
-                var escalator = new Escalator(Links.NONE, writing::nextCode);
+                var escalator = new Escalator(Links.NONE, sheet::nextCode);
                 for (Stimulus stimulus : posted) {
                     Decision decision = escalator.decide(sheet, stimulus, now);
                     sheet.apply(decision.changes());

@@ -78,7 +78,7 @@ final class TwinNight {
             stimuli.forEach(wants::add);
             sheet.prepare(wants);
             var storing = new Escalator(Links.NONE, () -> {
-                codes.add(writing.nextCode());
+                codes.add(sheet.nextCode());
                 return codes.getLast();
             });
             for (Stimulus stimulus : stimuli) {

@@ -116,7 +116,7 @@ abstract class RetentionContract {
         try (var journal = new Journal(source);
                 Writing writing = journal.begin()) {
             Sheet sheet = writing.sheet(Fixtures.theSetup());
-            Decision decision = new Escalator(Links.NONE, writing::nextCode).decide(sheet, stimulus, now);
+            Decision decision = new Escalator(Links.NONE, sheet::nextCode).decide(sheet, stimulus, now);
             sheet.apply(decision.changes());
             writing.log(now, decision.entries());
             posted.ifPresent(report -> writing.event(

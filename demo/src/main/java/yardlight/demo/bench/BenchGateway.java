@@ -1,15 +1,13 @@
 package yardlight.demo.bench;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
-import java.util.stream.IntStream;
-import org.springframework.util.FileSystemUtils;
 import yardlight.demo.carrier.Carrier;
 import yardlight.demo.carrier.Letter;
 import yardlight.demo.gateway.FreePort;
@@ -17,40 +15,39 @@ import yardlight.demo.gateway.GatewayProcess;
 import yardlight.demo.gateway.Launch;
 import yardlight.demo.gateway.OwnerDoor;
 
-/** A gateway with an empty home, a carrier of its own and as many boxes as a measurement needs. */
+/** A gateway with a home and a carrier of its own, and with keys for all boxes of its setup. It can be stopped and go on. */
 final class BenchGateway implements AutoCloseable {
 
-    static final Duration READY_WITHIN = Duration.ofSeconds(120);
+    static final Duration READY_WITHIN = Duration.ofMinutes(5);
     private static final String PASSWORD = "only-for-the-bench";
 
-    private final Path home;
-    private final Carrier carrier;
-    private final GatewayProcess process;
-    private final int port;
-    private List<String> keys = List.of();
+    /** A box that posts a thousand times a second would be told to slow down; in most measurements that is the point. */
+    private static final String ALLOWANCE = "yardlight.allowance.burst";
 
-    private BenchGateway(Path jar, Consumer<Letter> letters) throws IOException {
-        home = Files.createTempDirectory("yardlight-bench-");
+    private final BenchHome home = BenchHome.make();
+    private final Kind kind;
+    private final Carrier carrier;
+    private final int port = FreePort.any();
+    private GatewayProcess process;
+
+    private BenchGateway(Kind kind, Consumer<Letter> letters) throws IOException {
+        this.kind = kind;
         carrier = Carrier.open(0, address -> true, letters);
-        port = FreePort.any();
-        process = GatewayProcess.start(new Launch(jar, home, Launch.SMALL, port, properties(home, carrier.port())));
     }
 
     /**
-     * Opens one with this many sites, each with a box.
+     * How it is run.
      *
-     * @param letters gets what the carrier takes
+     * @param jvm options of the virtual machine
+     * @param lifted whether boxes may post as much as they like
      */
-    static BenchGateway open(Path jar, int sites, Consumer<Letter> letters) throws IOException, InterruptedException {
-        BenchGateway gateway = new BenchGateway(jar, letters);
+    record Kind(Path jar, List<String> jvm, boolean lifted) {}
+
+    static BenchGateway open(Kind kind, BenchSetup setup, Consumer<Letter> letters)
+            throws IOException, InterruptedException, SQLException {
+        BenchGateway gateway = prepare(kind, setup, letters);
         try {
-            gateway.process.awaitReady(READY_WITHIN);
-            OwnerDoor owner = new OwnerDoor(gateway.process.address(), PASSWORD);
-            owner.putSetup(new BenchSetup(sites).document());
-            gateway.keys = IntStream.range(0, sites)
-                    .mapToObj(BenchSetup::box)
-                    .map(owner::newKey)
-                    .toList();
+            gateway.start();
             return gateway;
         } catch (IllegalStateException e) {
             gateway.close();
@@ -58,36 +55,77 @@ final class BenchGateway implements AutoCloseable {
         }
     }
 
+    /**
+     * Makes one that is ready to be started: it ran on an empty home, was given the setup, stopped and given keys.
+     *
+     * @param letters gets what the carrier takes
+     */
+    static BenchGateway prepare(Kind kind, BenchSetup setup, Consumer<Letter> letters)
+            throws IOException, InterruptedException, SQLException {
+        BenchGateway gateway = new BenchGateway(kind, letters);
+        try {
+            gateway.start();
+            gateway.owner().putSetupAsJson(setup.document());
+            gateway.stop();
+            gateway.home.addKeys(setup.boxes());
+            return gateway;
+        } catch (IllegalStateException | SQLException e) {
+            gateway.close();
+            throw e;
+        }
+    }
+
+    /** Comes back when it is ready, with the seconds that took. */
+    double start() throws InterruptedException {
+        Map<String, String> properties = properties(home.folder(), carrier.port());
+        if (kind.lifted()) {
+            properties.put(ALLOWANCE, "1000000000");
+        }
+        long begin = System.nanoTime();
+        process = GatewayProcess.start(new Launch(kind.jar(), home.folder(), kind.jvm(), port, properties));
+        process.awaitReady(READY_WITHIN);
+        return (System.nanoTime() - begin) / 1e9;
+    }
+
+    void stop() {
+        process.close();
+    }
+
     /** What every gateway of the bench gets. */
     static Map<String, String> properties(Path home, int carrierPort) {
         Map<String, String> properties = new LinkedHashMap<>();
         properties.put("yardlight.home", home.toString());
         properties.put("yardlight.owner-password", PASSWORD);
-        // A box that posts a thousand times a second would be told to slow down; here that is the point.
-        properties.put("yardlight.allowance.burst", "1000000000");
         properties.put("yardlight.mail.from", "yardlight@gateway.example");
         properties.put("spring.mail.host", "127.0.0.1");
         properties.put("spring.mail.port", String.valueOf(carrierPort));
         return properties;
     }
 
+    private OwnerDoor owner() {
+        return new OwnerDoor(process.address(), PASSWORD);
+    }
+
+    BenchHome home() {
+        return home;
+    }
+
     int port() {
         return port;
+    }
+
+    long pid() {
+        return process.pid();
     }
 
     int carrierPort() {
         return carrier.port();
     }
 
-    /** The key of the box of a site. */
-    String key(int site) {
-        return keys.get(site % keys.size());
-    }
-
     @Override
     public void close() throws IOException {
         process.close();
         carrier.close();
-        FileSystemUtils.deleteRecursively(home);
+        home.delete();
     }
 }

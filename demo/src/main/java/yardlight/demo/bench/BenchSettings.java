@@ -3,6 +3,7 @@ package yardlight.demo.bench;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.stream.Stream;
 import org.springframework.boot.context.properties.bind.Binder;
 import org.springframework.boot.context.properties.bind.DefaultValue;
 import org.springframework.boot.context.properties.source.ConfigurationPropertySources;
@@ -11,33 +12,53 @@ import org.springframework.core.env.SimpleCommandLinePropertySource;
 import yardlight.demo.gateway.Launch;
 
 /**
- * How long and how hard is measured; each can be set with {@code --demo.measure.…}.
+ * How long and how hard is measured; each can be set with {@code --demo.bench.…}.
  *
  * @param gatewayJar path of the gateway to measure; empty for the one that was built beside the demo
- * @param parts what is measured, in this order
- * @param warmUp load before the first round: the compiler needs a minute or more on two processors
+ * @param only what is measured, in this order
+ * @param warmUp load on each path before the first round: the compiler needs a minute or more on two processors
  * @param round length of one round against one target
  * @param rounds rounds of which the median is taken
  * @param connections how many connections ask at the same time, one series for each
  * @param sites how many sites the events are about; more give more alarms that are new
  * @param alarms alarms for the way from the answer to the mail server
  * @param starts starts of which the median is taken
+ * @param armed callouts that wait while others fall due
+ * @param boxes that send a heartbeat each minute
+ * @param beating how long they do so before it is measured: past the first deadline of the first of them
+ * @param flood how long the gateway is flooded; that part is left out when it is zero
+ * @param look how often the heap is looked at in the meantime
+ * @param scale how many boxes the costs are measured with, two alarms each
+ * @param bigHeap heap of a gateway with very many boxes
  */
 record BenchSettings(
         @DefaultValue("") String gatewayJar,
-        @DefaultValue({"start", "delivery", "events"}) List<String> parts,
-        @DefaultValue("PT75S") Duration warmUp,
-        @DefaultValue("PT6S") Duration round,
+
+        @DefaultValue({"start", "throughput", "delivery", "lateness", "heartbeats", "scale", "flood"})
+        List<String> only,
+
+        @DefaultValue("PT20S") Duration warmUp,
+        @DefaultValue("PT4S") Duration round,
         @DefaultValue("3") int rounds,
         @DefaultValue({"32", "128"}) List<Integer> connections,
-        @DefaultValue("1000") int sites,
-        @DefaultValue("100") int alarms,
-        @DefaultValue("3") int starts) {
+        @DefaultValue("4000") int sites,
+        @DefaultValue("2000") int alarms,
+        @DefaultValue("3") int starts,
+        @DefaultValue("100000") int armed,
+        @DefaultValue("100000") int boxes,
+        @DefaultValue("PT100S") Duration beating,
+        @DefaultValue("PT0S") Duration flood,
+        @DefaultValue("PT5M") Duration look,
+        @DefaultValue({"1000", "4000", "16000"}) List<Integer> scale,
+        @DefaultValue("1g") String bigHeap) {
+
+    static final String MARK = "--demo.bench";
 
     static BenchSettings from(String... args) {
+        String[] settings = Stream.of(args).filter(arg -> !arg.equals(MARK)).toArray(String[]::new);
         MutablePropertySources sources = new MutablePropertySources();
-        sources.addFirst(new SimpleCommandLinePropertySource(args));
-        return new Binder(ConfigurationPropertySources.from(sources)).bindOrCreate("demo.measure", BenchSettings.class);
+        sources.addFirst(new SimpleCommandLinePropertySource(settings));
+        return new Binder(ConfigurationPropertySources.from(sources)).bindOrCreate("demo.bench", BenchSettings.class);
     }
 
     int mostConnections() {
@@ -46,5 +67,19 @@ record BenchSettings(
 
     Path jar() {
         return Launch.jar(gatewayJar);
+    }
+
+    BenchGateway.Kind small() {
+        return new BenchGateway.Kind(jar(), Launch.SMALL, true);
+    }
+
+    /** As README recommends, with more heap: a setup of very many boxes does not fit into the usual one. */
+    BenchGateway.Kind big() {
+        return new BenchGateway.Kind(jar(), List.of("-Xmx" + bigHeap, "-XX:+UseSerialGC"), true);
+    }
+
+    /** One that tells boxes to slow down. */
+    BenchGateway.Kind strict() {
+        return new BenchGateway.Kind(jar(), Launch.SMALL, false);
     }
 }

@@ -1,6 +1,7 @@
 package yardlight.demo.bench;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 
 /** The arithmetic of the measurements. */
@@ -31,6 +32,19 @@ final class Figures {
         long[] sorted = values.clone();
         Arrays.sort(sorted);
         return sorted[(int) Math.ceil(share * sorted.length) - 1];
+    }
+
+    /** How much {@code y} grows with each unit of {@code x}, by least squares; 0 for less than two points. */
+    static double slope(List<Double> x, List<Double> y) {
+        double meanX = x.stream().mapToDouble(Double::doubleValue).average().orElse(0);
+        double meanY = y.stream().mapToDouble(Double::doubleValue).average().orElse(0);
+        double both = 0;
+        double square = 0;
+        for (int i = 0; i < x.size(); i++) {
+            both += (x.get(i) - meanX) * (y.get(i) - meanY);
+            square += (x.get(i) - meanX) * (x.get(i) - meanX);
+        }
+        return square == 0 ? 0 : both / square;
     }
 
     /** A number as one would write it down: whole from 100 on, one decimal from 10 on, else two. */

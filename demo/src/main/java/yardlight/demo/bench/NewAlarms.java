@@ -10,19 +10,27 @@ import yardlight.demo.bench.Load.Requests;
 final class NewAlarms {
 
     /** With the site's water tank that repeats one fewer than the ten that make a flood. */
-    private static final int EACH_SITE = 8;
+    static final int NO_FLOOD = 8;
 
-    private final BenchGateway gateway;
+    /** From the third text on within a while, a person gets what follows in one. */
+    static final int NO_BUNDLE = 2;
+
     private final int sites;
+    private final int each;
     private final AtomicInteger used = new AtomicInteger();
 
-    NewAlarms(BenchGateway gateway, int sites) {
-        this.gateway = gateway;
+    NewAlarms(int sites, int each) {
         this.sites = sites;
+        this.each = each;
     }
 
     int all() {
-        return sites * EACH_SITE;
+        return sites * each;
+    }
+
+    /** How many were asked for so far. */
+    int used() {
+        return used.get();
     }
 
     /** The next so many, whichever connection asks for them. */
@@ -30,9 +38,7 @@ final class NewAlarms {
         int end = Math.min(all(), used.get() + count);
         return (connection, number) -> {
             int mine = used.getAndUpdate(before -> Math.min(end, before + 1));
-            return mine >= end
-                    ? null
-                    : BenchEvents.request(gateway.key(mine % sites), "valve-" + mine / sites, "active");
+            return mine >= end ? null : BenchEvents.event(mine % sites, "valve-" + mine / sites, "active");
         };
     }
 }

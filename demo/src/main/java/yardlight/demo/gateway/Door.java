@@ -17,6 +17,10 @@ import tools.jackson.databind.json.JsonMapper;
 final class Door {
 
     private static final Duration PATIENCE = Duration.ofSeconds(20);
+
+    /** A setup of a hundred thousand boxes is not read in a moment. */
+    private static final Duration PATIENCE_FOR_MUCH = Duration.ofMinutes(3);
+
     private static final HttpClient HTTP = HttpClient.newBuilder()
             .version(HttpClient.Version.HTTP_1_1)
             .connectTimeout(Duration.ofSeconds(5))
@@ -42,7 +46,10 @@ final class Door {
     }
 
     HttpResponse<String> put(String path, String type, String body) {
-        return send(request(path).header("Content-Type", type).PUT(BodyPublishers.ofString(body)));
+        return send(request(path)
+                .timeout(PATIENCE_FOR_MUCH)
+                .header("Content-Type", type)
+                .PUT(BodyPublishers.ofString(body)));
     }
 
     /** The body of an answer that must have had this status. */

@@ -23,7 +23,18 @@ public final class OwnerDoor {
      * @param yaml the whole setup document
      */
     public void putSetup(String yaml) {
-        var answer = door.put("/api/v1/setup", "application/yaml", yaml);
+        put("application/yaml", yaml);
+    }
+
+    /**
+     * @param json the whole setup document
+     */
+    public void putSetupAsJson(String json) {
+        put("application/json", json);
+    }
+
+    private void put(String type, String document) {
+        var answer = door.put("/api/v1/setup", type, document);
         if (answer.statusCode() / 100 != 2) {
             throw new IllegalStateException(
                     "the setup was answered with " + answer.statusCode() + ": " + answer.body());

@@ -13,6 +13,7 @@ class BenchSettingsTest {
 
         assertThat(usual.connections()).containsExactly(32, 128);
         assertThat(usual.rounds()).isEqualTo(3);
+        assertThat(usual.flood()).isZero();
         assertThat(usual.gatewayJar()).isEmpty();
     }
 
@@ -20,12 +21,14 @@ class BenchSettingsTest {
     void are_what_the_command_line_says() {
         BenchSettings quick = BenchSettings.from(
                 "--demo.bench",
-                "--demo.measure.warm-up=PT1S",
-                "--demo.measure.connections=4",
-                "--demo.measure.gateway-jar=other.jar");
+                "--demo.bench.warm-up=PT1S",
+                "--demo.bench.connections=4",
+                "--demo.bench.only=delivery,scale",
+                "--demo.bench.gateway-jar=other.jar");
 
         assertThat(quick.warmUp()).isEqualTo(Duration.ofSeconds(1));
         assertThat(quick.connections()).containsExactly(4);
+        assertThat(quick.only()).containsExactly("delivery", "scale");
         assertThat(quick.gatewayJar()).isEqualTo("other.jar");
     }
 }

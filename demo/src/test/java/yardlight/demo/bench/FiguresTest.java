@@ -3,6 +3,7 @@ package yardlight.demo.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.List;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
@@ -30,6 +31,15 @@ class FiguresTest {
     void a_percentile_of_nothing_is_refused() {
         assertThatThrownBy(() -> Figures.percentile(new long[0], 0.5)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Figures.percentile(new long[] {1}, 0)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void a_slope_is_what_is_gained_with_each_step() {
+        assertThat(Figures.slope(List.of(0.0, 1.0, 2.0), List.of(5.0, 7.0, 9.0)))
+                .isEqualTo(2);
+        assertThat(Figures.slope(List.of(0.0, 1.0, 2.0), List.of(5.0, 5.0, 5.0)))
+                .isZero();
+        assertThat(Figures.slope(List.of(1.0), List.of(5.0))).isZero();
     }
 
     @Test

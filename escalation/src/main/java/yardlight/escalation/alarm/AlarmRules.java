@@ -30,6 +30,18 @@ public final class AlarmRules {
         return new Arrival(report, report.priority().orElse(priority), timing, now).at(before);
     }
 
+    /**
+     * Whether a report says anything that is not known: what starts, what ends, what has become more urgent. The rest are
+     * repeats, which alone may be refused when there are too many.
+     */
+    public static boolean news(Alarm before, Report report) {
+        boolean known = before.active() || before.pendingSince().isPresent();
+        boolean raised = report.priority()
+                .filter(priority -> priority.compareTo(before.priority()) > 0)
+                .isPresent();
+        return report.active() != known || report.active() && raised;
+    }
+
     /** Does what is due by {@code now} although nobody reports. Without anything due the alarm comes back as it is. */
     public static Step due(Alarm before, Timing timing, Instant now) {
         Alarm alarm = before;

@@ -3,7 +3,6 @@ package yardlight.escalation.quiet;
 import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.Collections;
@@ -11,6 +10,7 @@ import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.walltime.WallTime;
 
 /**
  * A daily span of local time in which notices below a priority are held. The start is part of it and the end is not; it
@@ -65,18 +65,11 @@ public record QuietHours(LocalTime from, LocalTime to, ZoneId zone, Priority let
     }
 
     private Instant start(LocalDate day) {
-        return instant(day.atTime(from));
+        return WallTime.instant(day.atTime(from), zone);
     }
 
     private Instant end(LocalDate day) {
         LocalDate endDay = to.isAfter(from) ? day : day.plusDays(1);
-        return instant(endDay.atTime(to));
-    }
-
-    /** Never {@code ZonedDateTime.of} alone: it moves a skipped 02:30 past a 03:15 that is not skipped. */
-    private Instant instant(LocalDateTime local) {
-        var transition = zone.getRules().getTransition(local);
-        boolean skipped = transition != null && transition.isGap();
-        return skipped ? transition.getInstant() : local.atZone(zone).toInstant();
+        return WallTime.instant(endDay.atTime(to), zone);
     }
 }

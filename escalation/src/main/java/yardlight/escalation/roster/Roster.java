@@ -4,9 +4,9 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
-import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
+import yardlight.escalation.walltime.WallTime;
 
 /**
  * Who is on call by turns. Tours follow each other without a gap from the start on, in the given order, for ever;
@@ -68,8 +68,6 @@ public record Roster(
     }
 
     private Instant handover(LocalDateTime local) {
-        var transition = zone.getRules().getTransition(local);
-        boolean skipped = transition != null && transition.isGap();
-        return skipped ? transition.getInstant() : ZonedDateTime.of(local, zone).toInstant();
+        return WallTime.instant(local, zone);
     }
 }

@@ -1,8 +1,6 @@
 package yardlight.escalation.setup;
 
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.roster.Roster;
 
@@ -27,21 +25,5 @@ public record Draft(
     /** The setup itself. Only for a draft in which {@link SetupCheck} finds no mistake. */
     public Setup setup() {
         return new Setup(sites, boxes, points, contacts, rosters, ladders);
-    }
-
-    Set<String> siteIds() {
-        return sites.stream().map(Site::id).collect(Collectors.toSet());
-    }
-
-    Set<String> contactIds() {
-        return contacts.stream().map(Contact::id).collect(Collectors.toSet());
-    }
-
-    Set<String> rosterIds() {
-        return rosters.stream().map(Roster::id).collect(Collectors.toSet());
-    }
-
-    Set<String> ladderIds() {
-        return ladders.stream().map(Ladder::id).collect(Collectors.toSet());
     }
 }

@@ -11,6 +11,15 @@ import yardlight.escalation.ladder.Rung;
 final class Findings {
 
     private final List<Mistake> mistakes = new ArrayList<>();
+    private final Names names;
+
+    Findings(Names names) {
+        this.names = names;
+    }
+
+    Names names() {
+        return names;
+    }
 
     void add(String pointer, String detail) {
         mistakes.add(new Mistake(pointer, detail));
@@ -37,12 +46,12 @@ final class Findings {
     }
 
     /** A contact's id, or a roster's with the mark before it. */
-    void mustBeSomebody(String name, Draft draft, String pointer) {
+    void mustBeSomebody(String name, String pointer) {
         if (name.startsWith(Rung.ROSTER)) {
             String roster = name.substring(Rung.ROSTER.length());
-            mustExist("roster", roster, draft.rosterIds(), pointer);
+            mustExist("roster", roster, names.rosters(), pointer);
         } else {
-            mustExist("contact", name, draft.contactIds(), pointer);
+            mustExist("contact", name, names.contacts(), pointer);
         }
     }
 }

@@ -30,7 +30,7 @@ final class RosterCheck {
         var check = new RosterCheck(draft);
         for (int i = 0; i < draft.rosters().size(); i++) {
             for (Mention mention : check.mentions(i)) {
-                found.mustBeSomebody(mention.name(), draft, mention.pointer());
+                found.mustBeSomebody(mention.name(), mention.pointer());
                 check.circle(draft.rosters().get(i).id(), mention, found);
             }
         }

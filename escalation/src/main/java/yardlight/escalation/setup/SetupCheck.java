@@ -22,7 +22,7 @@ public final class SetupCheck {
 
     /** Every mistake, list by list; empty when a {@link Setup} can be made of the draft. */
     public List<Mistake> check(Draft draft) {
-        var found = new Findings();
+        var found = new Findings(Names.of(draft));
         sites(draft, found);
         boxes(draft, found);
         points(draft, found);
@@ -37,7 +37,7 @@ public final class SetupCheck {
         found.mustBeUnique("sites", draft.sites(), Site::id);
         for (int i = 0; i < draft.sites().size(); i++) {
             String ladder = draft.sites().get(i).ladder();
-            found.mustExist("ladder", ladder, draft.ladderIds(), "#/sites/" + i + "/ladder");
+            found.mustExist("ladder", ladder, found.names().ladders(), "#/sites/" + i + "/ladder");
         }
     }
 
@@ -45,7 +45,7 @@ public final class SetupCheck {
         found.mustBeUnique("boxes", draft.boxes(), Box::id);
         for (int i = 0; i < draft.boxes().size(); i++) {
             String site = draft.boxes().get(i).site();
-            found.mustExist("site", site, draft.siteIds(), "#/boxes/" + i + "/site");
+            found.mustExist("site", site, found.names().sites(), "#/boxes/" + i + "/site");
         }
     }
 
@@ -54,7 +54,7 @@ public final class SetupCheck {
         found.mustBeUnique("points", draft.points(), point -> point.site() + "/" + point.id());
         for (int i = 0; i < draft.points().size(); i++) {
             Point point = draft.points().get(i);
-            found.mustExist("site", point.site(), draft.siteIds(), "#/points/" + i + "/site");
+            found.mustExist("site", point.site(), found.names().sites(), "#/points/" + i + "/site");
             for (String other : point.suppressedWhile()) {
                 suppressedWhile(point, other, "#/points/" + i + "/suppressedWhile", found);
             }
@@ -102,16 +102,16 @@ public final class SetupCheck {
         for (int i = 0; i < draft.ladders().size(); i++) {
             List<Rung> rungs = draft.ladders().get(i).rungs();
             for (int j = 0; j < rungs.size(); j++) {
-                rung(rungs.get(j), draft, "#/ladders/" + i + "/rungs/" + j + "/call/", found);
+                rung(rungs.get(j), "#/ladders/" + i + "/rungs/" + j + "/call/", found);
             }
         }
     }
 
-    private static void rung(Rung rung, Draft draft, String pointer, Findings found) {
+    private static void rung(Rung rung, String pointer, Findings found) {
         for (int i = 0; i < rung.call().size(); i++) {
             String name = rung.call().get(i);
             if (!name.equals(Rung.EVERYONE)) {
-                found.mustBeSomebody(name, draft, pointer + i);
+                found.mustBeSomebody(name, pointer + i);
             }
         }
     }

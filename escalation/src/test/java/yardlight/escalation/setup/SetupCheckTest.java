@@ -1,6 +1,7 @@
 package yardlight.escalation.setup;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static yardlight.escalation.Fixtures.CHICAGO;
 
 import java.time.Duration;
@@ -201,6 +202,24 @@ class SetupCheckTest {
         assertThat(found())
                 .containsExactly(new Mistake(
                         "#/points/2/suppressedWhile", "suppressedWhile must not name the point itself: separator/low"));
+    }
+
+    @Test
+    void many_thousand_boxes_are_checked_in_no_more_than_moments() {
+        for (int i = 0; i < 20_000; i++) {
+            sites.add(new Site("site-" + i, "Site", CHICAGO, "night"));
+            boxes.add(new Box(
+                    "box-" + i,
+                    "site-" + i,
+                    Optional.empty(),
+                    Optional.empty(),
+                    true,
+                    Optional.empty(),
+                    Duration.ZERO));
+        }
+
+        assertTimeoutPreemptively(
+                Duration.ofSeconds(5), () -> assertThat(found()).isEmpty());
     }
 
     private List<Mistake> found() {

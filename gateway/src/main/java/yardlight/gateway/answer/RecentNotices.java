@@ -1,5 +1,6 @@
 package yardlight.gateway.answer;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -10,7 +11,8 @@ import yardlight.gateway.link.Tokens;
 
 /**
  * The notices of the last days by the hashes of their tokens. What was made since the last look is added at each look, so
- * that a guess at a token costs one small query.
+ * that a guess at a token costs one small query. What clocks that differ or were set back put before that look is found by
+ * reading all of them again, once in a while.
  */
 @Component
 class RecentNotices {
@@ -18,10 +20,14 @@ class RecentNotices {
     /** The newest of them; far more than a small operator sends in the life of a link. */
     private static final int MOST = 50_000;
 
+    /** Between two readings of all of them for the sake of tokens that are not known. */
+    private static final Duration PAUSE = Duration.ofMinutes(1);
+
     private final Told told;
     private final Tokens tokens;
     private final Map<String, Told.Made> byHash = new LinkedHashMap<>();
     private Instant seen = Instant.EPOCH;
+    private Optional<Instant> reread = Optional.empty();
 
     RecentNotices(Told told, Tokens tokens) {
         this.told = told;
@@ -31,9 +37,10 @@ class RecentNotices {
     synchronized Optional<Told.Made> byHash(String hash, Instant now) {
         Instant oldest = now.minus(Tokens.LIFE);
         byHash.values().removeIf(made -> made.at().isBefore(oldest));
-        for (Told.Made made : told.made(seen.isBefore(oldest) ? oldest : seen)) {
-            byHash.put(tokens.hashFor(made.notice()), made);
-            seen = made.at();
+        read(seen.isBefore(oldest) ? oldest : seen);
+        if (!byHash.containsKey(hash) && reread.filter(at -> near(at, now)).isEmpty()) {
+            reread = Optional.of(now);
+            read(oldest);
         }
         var hashes = byHash.keySet().iterator();
         for (int spare = byHash.size() - MOST; spare > 0; spare--) {
@@ -41,5 +48,16 @@ class RecentNotices {
             hashes.remove();
         }
         return Optional.ofNullable(byHash.get(hash));
+    }
+
+    private void read(Instant from) {
+        for (Told.Made made : told.made(from)) {
+            byHash.put(tokens.hashFor(made.notice()), made);
+            seen = made.at();
+        }
+    }
+
+    private static boolean near(Instant one, Instant other) {
+        return Duration.between(one, other).abs().compareTo(PAUSE) < 0;
     }
 }

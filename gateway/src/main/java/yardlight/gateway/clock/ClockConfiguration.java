@@ -22,7 +22,7 @@ class ClockConfiguration {
     @Bean
     InstantSource clock(ClockSettings settings) {
         if (settings.real()) {
-            return ClockConfiguration::now;
+            return new SteadyClock(ClockConfiguration::now, System::nanoTime);
         }
         Instant start = settings.start().orElseGet(ClockConfiguration::now);
         LOG.warn(
@@ -35,6 +35,11 @@ class ClockConfiguration {
     @Bean
     Pace pace(InstantSource clock) {
         return clock instanceof DemoClock demo ? demo : Pace.REAL;
+    }
+
+    @Bean
+    Leap leap(InstantSource clock) {
+        return clock instanceof SteadyClock steady ? steady::last : Leap.NEVER;
     }
 
     private static Instant now() {

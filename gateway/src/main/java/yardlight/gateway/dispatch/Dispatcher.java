@@ -11,6 +11,7 @@ import org.springframework.context.SmartLifecycle;
 import yardlight.db.journal.Stored;
 import yardlight.gateway.clock.Pulse;
 import yardlight.gateway.clock.Pulsing;
+import yardlight.gateway.clock.Worker;
 import yardlight.gateway.lane.Aftermath;
 
 /**
@@ -32,9 +33,7 @@ final class Dispatcher implements SmartLifecycle, Aftermath, Pulsing {
     private final Late late;
     private final long pollMillis;
     private final Semaphore bell = new Semaphore(0);
-    private final Pulse pulse = new Pulse("dispatch");
-    private volatile boolean running;
-    private Thread thread;
+    private final Worker worker = new Worker("dispatch");
 
     Dispatcher(Sending sending, Late late, DispatchSettings settings) {
         this.sending = sending;
@@ -48,19 +47,13 @@ final class Dispatcher implements SmartLifecycle, Aftermath, Pulsing {
 
     @Override
     public void start() {
-        running = true;
-        thread = new Thread(this::run, "dispatch");
-        thread.start();
-        pulse.watch(thread);
+        worker.start(this::run);
     }
 
     @Override
     public void stop() {
-        running = false;
-        pulse.rest();
-        bell.release();
         try {
-            thread.join();
+            worker.stop(bell::release);
             counters.forEach(Counter::close);
             for (Counter counter : counters) {
                 counter.awaitEnd(FINISH_MILLIS);
@@ -73,7 +66,7 @@ final class Dispatcher implements SmartLifecycle, Aftermath, Pulsing {
 
     @Override
     public boolean isRunning() {
-        return running;
+        return worker.running();
     }
 
     @Override
@@ -90,14 +83,14 @@ final class Dispatcher implements SmartLifecycle, Aftermath, Pulsing {
 
     @Override
     public Pulse pulse() {
-        return pulse;
+        return worker.pulse();
     }
 
     /** Nothing ends this thread but {@link #stop}: without it nothing goes out. */
     private void run() {
         int looks = 0;
-        while (running) {
-            pulse.beat();
+        while (worker.running()) {
+            worker.beat();
             try {
                 look(looks++ % LOOKS_FOR_THE_REST == 0);
             } catch (RuntimeException e) {
@@ -127,7 +120,7 @@ final class Dispatcher implements SmartLifecycle, Aftermath, Pulsing {
                 bell.drainPermits();
             }
         } catch (InterruptedException e) {
-            running = false;
+            worker.end();
         }
     }
 }

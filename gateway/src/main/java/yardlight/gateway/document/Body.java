@@ -13,7 +13,19 @@ public final class Body {
     /** Bytes; enough for everything but a backlog. */
     public static final int USUAL = 1024 * 1024;
 
+    /** Bytes that no body may exceed, whatever the heap. */
+    static final int MOST = 32 * USUAL;
+
+    /** Read and checked, a setup takes some thirty times its size for a moment; half of the heap is left to the others. */
+    private static final int HEAP_FOR_A_BYTE = 64;
+
     private Body() {}
+
+    /** Bytes of a setup: 2 MB of a heap of 128 MB, 16 MB of 1 GB. That is about 13 boxes for each KB. */
+    public static int roomy() {
+        long fitting = Runtime.getRuntime().maxMemory() / HEAP_FOR_A_BYTE;
+        return (int) Math.max(USUAL, Math.min(MOST, fitting));
+    }
 
     /**
      * @param most bytes

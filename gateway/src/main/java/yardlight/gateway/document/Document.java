@@ -2,6 +2,7 @@ package yardlight.gateway.document;
 
 import java.util.List;
 import java.util.Optional;
+import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import tools.jackson.core.JacksonException;
@@ -23,19 +24,22 @@ import yardlight.gateway.problem.Problem;
  */
 public record Document(Node root, List<Fault> faults, boolean loose) {
 
-    /** Far above what the contract needs, far below what hurts. */
-    static final StreamReadConstraints BOUNDS = StreamReadConstraints.builder()
-            .maxNestingDepth(24)
-            .maxNumberLength(64)
-            .maxNameLength(256)
-            .maxStringLength(65_536)
-            .maxTokenCount(300_000)
-            .build();
-
     private static final JsonFactory JSON =
-            JsonFactory.builder().streamReadConstraints(BOUNDS).build();
-    private static final YAMLFactory YAML =
-            YAMLFactory.builder().streamReadConstraints(BOUNDS).build();
+            JsonFactory.builder().streamReadConstraints(bounds(300_000)).build();
+
+    /** A box is about fifteen tokens; how many there may be is bounded by the size of the body. */
+    private static final StreamReadConstraints SETUP = bounds(8_000_000);
+
+    private static final JsonFactory SETUP_JSON =
+            JsonFactory.builder().streamReadConstraints(SETUP).build();
+    private static final YAMLFactory SETUP_YAML = YAMLFactory.builder()
+            .streamReadConstraints(SETUP)
+            .loadSettings(LoadSettings.builder()
+                    .setCodePointLimit(Body.MOST)
+                    // What comes twice is a fault that is named with its place, not a document that cannot be read.
+                    .setAllowDuplicateKeys(true)
+                    .build())
+            .build();
 
     public Document {
         faults = List.copyOf(faults);
@@ -46,14 +50,38 @@ public record Document(Node root, List<Fault> faults, boolean loose) {
         return read(JSON, text, "JSON", false);
     }
 
-    /** @throws Problem 400 when it is not YAML */
-    public static Document yaml(String text) {
-        return read(YAML, text, "YAML", true);
+    /**
+     * A setup, which may be as long as {@link Body#roomy} lets it in.
+     *
+     * @throws Problem 400 when it is not JSON
+     */
+    public static Document setupJson(String text) {
+        return read(SETUP_JSON, text, "JSON", false);
+    }
+
+    /**
+     * A setup, which may be as long as {@link Body#roomy} lets it in.
+     *
+     * @throws Problem 400 when it is not YAML
+     */
+    public static Document setupYaml(String text) {
+        return read(SETUP_YAML, text, "YAML", true);
     }
 
     /** @throws Problem 400 when it is no form */
     public static Document form(String text) {
         return Form.document(text);
+    }
+
+    /** Far above what the contract needs, far below what hurts. */
+    private static StreamReadConstraints bounds(long tokens) {
+        return StreamReadConstraints.builder()
+                .maxNestingDepth(24)
+                .maxNumberLength(64)
+                .maxNameLength(256)
+                .maxStringLength(65_536)
+                .maxTokenCount(tokens)
+                .build();
     }
 
     private static Document read(TokenStreamFactory factory, String text, String format, boolean loose) {

@@ -9,6 +9,7 @@ import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import yardlight.db.due.Dues;
 import yardlight.db.figures.Figures;
+import yardlight.gateway.clock.Leap;
 import yardlight.gateway.clock.Pace;
 import yardlight.gateway.lane.Intake;
 
@@ -18,8 +19,13 @@ import yardlight.gateway.lane.Intake;
 class DueConfiguration {
 
     @Bean
-    Sweep sweep(Dues dues, Intake intake, InstantSource clock, MeterRegistry registry) {
-        return new Sweep(dues, intake, clock, registry);
+    Stimuli stimuli(Intake intake, Leap leap) {
+        return new Stimuli(intake, leap);
+    }
+
+    @Bean
+    Sweep sweep(Dues dues, Stimuli stimuli, InstantSource clock, MeterRegistry registry) {
+        return new Sweep(dues, stimuli, clock, registry);
     }
 
     @Bean

@@ -13,6 +13,7 @@ import yardlight.db.journal.Stored;
 import yardlight.gateway.clock.Pace;
 import yardlight.gateway.clock.Pulse;
 import yardlight.gateway.clock.Pulsing;
+import yardlight.gateway.clock.Worker;
 import yardlight.gateway.lane.Aftermath;
 
 /** Sweeps until the gateway stops: after the poll time, or as soon as the next thing is due if that is earlier. */
@@ -29,9 +30,7 @@ final class DueLoop implements SmartLifecycle, Aftermath, Pulsing {
     private final Duration poll;
     private final Semaphore bell = new Semaphore(0);
     private volatile Instant nextDue = Instant.MAX;
-    private final Pulse pulse = new Pulse("due");
-    private volatile boolean running;
-    private Thread thread;
+    private final Worker worker = new Worker("due");
 
     DueLoop(Sweep sweep, InstantSource clock, Pace pace, DueSettings settings) {
         this.sweep = sweep;
@@ -42,19 +41,13 @@ final class DueLoop implements SmartLifecycle, Aftermath, Pulsing {
 
     @Override
     public void start() {
-        running = true;
-        thread = new Thread(this::run, "due");
-        thread.start();
-        pulse.watch(thread);
+        worker.start(this::run);
     }
 
     @Override
     public void stop() {
-        running = false;
-        pulse.rest();
-        bell.release();
         try {
-            thread.join();
+            worker.stop(bell::release);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
@@ -62,7 +55,7 @@ final class DueLoop implements SmartLifecycle, Aftermath, Pulsing {
 
     @Override
     public boolean isRunning() {
-        return running;
+        return worker.running();
     }
 
     @Override
@@ -80,19 +73,19 @@ final class DueLoop implements SmartLifecycle, Aftermath, Pulsing {
 
     @Override
     public Pulse pulse() {
-        return pulse;
+        return worker.pulse();
     }
 
     /** Nothing ends this thread but {@link #stop}: without it no call goes on. */
     private void run() {
-        while (running) {
-            pulse.beat();
+        while (worker.running()) {
+            worker.beat();
             try {
                 if (sweep.run() != Sweep.Result.FULL) {
                     sleep();
                 }
             } catch (InterruptedException e) {
-                running = false;
+                worker.end();
             } catch (RuntimeException e) {
                 LOG.warn("cannot look for what is due: {}", e.getMessage());
                 pause(poll);
@@ -119,7 +112,7 @@ final class DueLoop implements SmartLifecycle, Aftermath, Pulsing {
         try {
             bell.tryAcquire(wait.toMillis(), TimeUnit.MILLISECONDS);
         } catch (InterruptedException e) {
-            running = false;
+            worker.end();
         }
     }
 }

@@ -1,20 +1,35 @@
 package yardlight.gateway.due;
 
+import java.time.Instant;
+import java.util.concurrent.CompletableFuture;
 import yardlight.db.columns.AlarmColumns;
 import yardlight.db.due.DueKey;
+import yardlight.escalation.Answer;
 import yardlight.escalation.Stimulus;
+import yardlight.gateway.clock.Leap;
+import yardlight.gateway.lane.Intake;
 
 /** What the engine is told when something is due. */
 final class Stimuli {
 
-    private Stimuli() {}
+    private final Intake intake;
+    private final Leap leap;
 
-    static Stimulus of(DueKey key) {
+    Stimuli(Intake intake, Leap leap) {
+        this.intake = intake;
+        this.leap = leap;
+    }
+
+    CompletableFuture<Answer> tell(DueKey key) {
+        return intake.put(of(key));
+    }
+
+    private Stimulus of(DueKey key) {
         return switch (key.kind()) {
             case ALARM -> new Stimulus.AlarmDue(AlarmColumns.key(key.subject()));
             case CALLOUT -> new Stimulus.CalloutDue(key.subject());
             case DESK -> new Stimulus.DeskDue(key.subject());
-            case BOX -> new Stimulus.BoxDue(key.subject());
+            case BOX -> new Stimulus.BoxDue(key.subject(), leap.last().orElse(Instant.EPOCH));
         };
     }
 }

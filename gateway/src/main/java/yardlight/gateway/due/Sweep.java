@@ -20,7 +20,6 @@ import yardlight.db.due.Due;
 import yardlight.db.due.DueKey;
 import yardlight.db.due.Dues;
 import yardlight.escalation.Answer;
-import yardlight.gateway.lane.Intake;
 import yardlight.gateway.lane.LaneBusy;
 
 /** One look: claims what is due, hands it to the lane, and waits until all of it is stored. */
@@ -40,14 +39,14 @@ final class Sweep {
     private static final Duration AFTER_A_MISTAKE = Duration.ofSeconds(5);
 
     private final Dues dues;
-    private final Intake intake;
+    private final Stimuli stimuli;
     private final InstantSource clock;
     private final Timer lag;
     private final Map<DueKey, Instant> mistakes = new LinkedHashMap<>();
 
-    Sweep(Dues dues, Intake intake, InstantSource clock, MeterRegistry registry) {
+    Sweep(Dues dues, Stimuli stimuli, InstantSource clock, MeterRegistry registry) {
         this.dues = dues;
-        this.intake = intake;
+        this.stimuli = stimuli;
         this.clock = clock;
         this.lag = Timer.builder("yardlight.due.lag")
                 .description(
@@ -74,7 +73,7 @@ final class Sweep {
     /** Takes out of {@code open} what is settled; false when the lane took something not. */
     private boolean settle(List<Due> claimed, Set<Due> open) throws InterruptedException {
         Map<Due, CompletableFuture<Answer>> handed = new LinkedHashMap<>();
-        claimed.forEach(due -> handed.put(due, intake.put(Stimuli.of(due.key()))));
+        claimed.forEach(due -> handed.put(due, stimuli.tell(due.key())));
         boolean taken = true;
         for (Map.Entry<Due, CompletableFuture<Answer>> one : handed.entrySet()) {
             taken &= settle(one.getKey(), one.getValue());

@@ -57,7 +57,7 @@ final class Batch {
             batch.forEach(handed -> handed.wants(wants, names));
             Sheet sheet = writing.sheet(current.setup());
             sheet.prepare(wants);
-            var escalator = new Escalator(links, writing::nextCode);
+            var escalator = new Escalator(links, sheet::nextCode);
             var turn = new Turn(writing, sheet, escalator, now);
             turn.remember(writing.known(names, now.minus(REMEMBERED)));
             batch.forEach(handed -> take(handed, turn));

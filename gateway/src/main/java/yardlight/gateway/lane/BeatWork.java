@@ -24,6 +24,12 @@ record BeatWork(Stimulus.Beat beat) implements Work<Answer> {
         return decision.answer();
     }
 
+    /** Boxes by the thousand say that they are alive; one by one, each would cost a transaction. */
+    @Override
+    public boolean patient() {
+        return true;
+    }
+
     @Override
     public String about() {
         return beat.toString();

@@ -24,6 +24,10 @@ final class Handed<T> {
         return work.weight();
     }
 
+    boolean patient() {
+        return work.patient();
+    }
+
     String about() {
         return work.about();
     }

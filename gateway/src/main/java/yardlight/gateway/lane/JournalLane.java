@@ -1,5 +1,6 @@
 package yardlight.gateway.lane;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.BlockingQueue;
@@ -20,7 +21,13 @@ final class JournalLane implements Lane, Intake {
     private static final String STOPPING = "the gateway is stopping";
 
     private final BlockingQueue<Handed<?>> queue = new LinkedBlockingQueue<>(MOST_WAITING);
+    private final Duration company;
     private volatile boolean open;
+
+    /** @param company how long a heartbeat waits for others; an event never does */
+    JournalLane(Duration company) {
+        this.company = company;
+    }
 
     BlockingQueue<Handed<?>> queue() {
         return queue;
@@ -99,17 +106,24 @@ final class JournalLane implements Lane, Intake {
         }
     }
 
-    /** The next batch: waits for one thing, and takes what has gathered behind it without waiting further. */
+    /**
+     * The next batch: waits for one thing, and takes what has gathered behind it without waiting further. Heartbeats alone
+     * wait a moment for company.
+     */
     List<Handed<?>> next(int most, int mostWeight, long waitMillis) throws InterruptedException {
         var batch = new ArrayList<Handed<?>>();
         Handed<?> next = queue.poll(waitMillis, TimeUnit.MILLISECONDS);
+        long until = System.nanoTime() + company.toNanos();
         int weight = 0;
+        boolean patient = true;
         while (next != null) {
             if (next.weight() > 0) {
                 batch.add(next);
             }
             weight += next.weight();
-            next = batch.size() < most && weight < mostWeight ? queue.poll() : null;
+            patient &= next.patient();
+            boolean full = batch.size() >= most || weight >= mostWeight;
+            next = full ? null : queue.poll(patient ? until - System.nanoTime() : 0, TimeUnit.NANOSECONDS);
         }
         return batch;
     }

@@ -1,6 +1,7 @@
 package yardlight.gateway.lane;
 
 import io.micrometer.core.instrument.MeterRegistry;
+import java.time.Duration;
 import java.time.InstantSource;
 import java.util.List;
 import javax.sql.DataSource;
@@ -15,6 +16,9 @@ import yardlight.escalation.wording.Links;
 @Configuration(proxyBeanMethods = false)
 class LaneConfiguration {
 
+    /** Longer than a transaction takes, and far shorter than anybody notices. */
+    private static final Duration COMPANY = Duration.ofMillis(8);
+
     @Bean
     CurrentSetup currentSetup(ObjectProvider<SetupSource> source) {
         return new CurrentSetup(source.getIfAvailable(() -> document -> Setup.EMPTY));
@@ -22,7 +26,7 @@ class LaneConfiguration {
 
     @Bean
     JournalLane lane() {
-        return new JournalLane();
+        return new JournalLane(COMPANY);
     }
 
     @Bean

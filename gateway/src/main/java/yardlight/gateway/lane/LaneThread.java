@@ -8,6 +8,7 @@ import yardlight.db.journal.JournalTrouble;
 import yardlight.db.journal.Stored;
 import yardlight.gateway.clock.Pulse;
 import yardlight.gateway.clock.Pulsing;
+import yardlight.gateway.clock.Worker;
 
 /** The one thread that writes. It stops last, after everybody who could still hand something in. */
 final class LaneThread implements SmartLifecycle, Pulsing {
@@ -24,10 +25,8 @@ final class LaneThread implements SmartLifecycle, Pulsing {
     private final Batch batch;
     private final LaneMeters meters;
     private final List<Aftermath> aftermaths;
-    private final Pulse pulse = new Pulse("lane");
-    private volatile boolean running;
+    private final Worker worker = new Worker("lane");
     private boolean troubled;
-    private Thread thread;
 
     LaneThread(JournalLane lane, Batch batch, LaneMeters meters, List<Aftermath> aftermaths) {
         this.lane = lane;
@@ -39,20 +38,14 @@ final class LaneThread implements SmartLifecycle, Pulsing {
     @Override
     public void start() {
         batch.look();
-        running = true;
         lane.open();
-        thread = new Thread(this::run, "lane");
-        thread.start();
-        pulse.watch(thread);
+        worker.start(this::run);
     }
 
     @Override
     public void stop() {
-        running = false;
-        pulse.rest();
-        lane.shut();
         try {
-            thread.join();
+            worker.stop(lane::shut);
             lane.giveUpTheRest();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
@@ -61,7 +54,7 @@ final class LaneThread implements SmartLifecycle, Pulsing {
 
     @Override
     public boolean isRunning() {
-        return running;
+        return worker.running();
     }
 
     @Override
@@ -71,22 +64,22 @@ final class LaneThread implements SmartLifecycle, Pulsing {
 
     @Override
     public Pulse pulse() {
-        return pulse;
+        return worker.pulse();
     }
 
     /** Nothing ends this thread but {@link #stop}: without it nothing is stored any more. */
     private void run() {
-        while (running || !lane.queue().isEmpty()) {
-            pulse.beat();
+        while (worker.running() || !lane.queue().isEmpty()) {
+            worker.beat();
             try {
-                List<Handed<?>> next = lane.next(MOST, MOST_EVENTS, running ? LOOK_MILLIS : 0);
+                List<Handed<?>> next = lane.next(MOST, MOST_EVENTS, worker.running() ? LOOK_MILLIS : 0);
                 if (next.isEmpty()) {
                     look();
                 } else {
                     store(next);
                 }
             } catch (InterruptedException e) {
-                running = false;
+                worker.end();
             } catch (Throwable mistake) {
                 LOG.error("the lane goes on after a mistake; if this is seen again, restart the gateway", mistake);
             }
@@ -103,7 +96,7 @@ final class LaneThread implements SmartLifecycle, Pulsing {
     }
 
     private void store(List<Handed<?>> works) {
-        pulse.beat();
+        worker.beat();
         Stored stored;
         try {
             stored = meters.write(works.size(), () -> batch.run(works));

@@ -16,7 +16,7 @@ import yardlight.escalation.Answer;
 import yardlight.escalation.Decision;
 import yardlight.escalation.Entry;
 import yardlight.escalation.Stimulus;
-import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.alarm.AlarmRules;
 import yardlight.escalation.alarm.Outcome;
 import yardlight.escalation.alarm.Report;
 
@@ -35,7 +35,8 @@ record PostedWork(String box, List<PostedEvent> events, boolean spent) implement
         List<Boolean> repeated = repeated(turn);
         List<Report> fresh = fresh(repeated, turn.now());
         if (spent
-                && fresh.stream().noneMatch(report -> news(report, turn.sheet().alarm(report.key())))) {
+                && fresh.stream()
+                        .noneMatch(report -> AlarmRules.news(turn.sheet().alarm(report.key()), report))) {
             throw new TooManyPosts(box);
         }
         Decision decision = turn.decide(new Stimulus.Reported(box, fresh));
@@ -68,15 +69,6 @@ record PostedWork(String box, List<PostedEvent> events, boolean spent) implement
             }
         }
         return fresh;
-    }
-
-    /** Whether the report says anything that is not known: what starts, what ends, what has become more urgent. */
-    private static boolean news(Report report, Alarm alarm) {
-        boolean known = alarm.active() || alarm.pendingSince().isPresent();
-        boolean raised = report.priority()
-                .filter(priority -> priority.compareTo(alarm.priority()) > 0)
-                .isPresent();
-        return report.active() != known || report.active() && raised;
     }
 
     private List<Answer.Result> record(Turn turn, List<Boolean> repeated, List<Answer.Result> decided) {

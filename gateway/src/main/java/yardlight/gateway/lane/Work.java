@@ -17,6 +17,11 @@ interface Work<T> {
         return 1;
     }
 
+    /** Whether it may wait a moment for others to share a transaction with. Nobody's sleep depends on it. */
+    default boolean patient() {
+        return false;
+    }
+
     /** What it is about, for the gateway's own log when it fails. */
     String about();
 }

@@ -60,7 +60,7 @@ class SetupController {
 
     @PutMapping(produces = "application/json")
     Stored put(HttpServletRequest request, Principal login) throws IOException {
-        String text = Body.text(request, Body.USUAL);
+        String text = Body.text(request, Body.roomy());
         Setup setup = reader.read(document(Format.of(request, text), text));
         lane.setup(text, new Stimulus.SetupChanged(setup, login.getName()));
         var stored = Stored.of(setup);
@@ -70,10 +70,10 @@ class SetupController {
 
     private static Document document(Optional<Format> format, String text) {
         if (format.equals(Optional.of(Format.JSON))) {
-            return Document.json(text);
+            return Document.setupJson(text);
         }
         if (format.equals(Optional.of(Format.YAML))) {
-            return Document.yaml(text);
+            return Document.setupYaml(text);
         }
         throw Problem.wrongType(Format.YAML.type() + " or " + Format.JSON.type());
     }

@@ -32,13 +32,15 @@ public final class SetupText {
         if (format(stored) == format) {
             return stored;
         }
-        return format == Format.JSON ? written(JSON, Document.yaml(stored)) : written(YAML, Document.json(stored));
+        return format == Format.JSON
+                ? written(JSON, Document.setupYaml(stored))
+                : written(YAML, Document.setupJson(stored));
     }
 
     /** In which format a stored document is: what can be read as JSON is JSON, everything else YAML. */
     public static Format format(String stored) {
         try {
-            Document.json(stored);
+            Document.setupJson(stored);
             return Format.JSON;
         } catch (Problem notJson) {
             return Format.YAML;
@@ -47,7 +49,7 @@ public final class SetupText {
 
     /** A stored document as a tree. */
     public static Document document(String stored) {
-        return format(stored) == Format.JSON ? Document.json(stored) : Document.yaml(stored);
+        return format(stored) == Format.JSON ? Document.setupJson(stored) : Document.setupYaml(stored);
     }
 
     private static String written(TokenStreamFactory factory, Document document) {

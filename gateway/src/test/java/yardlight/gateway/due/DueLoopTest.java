@@ -20,6 +20,7 @@ import yardlight.db.due.DueKey.Kind;
 import yardlight.db.due.Dues;
 import yardlight.escalation.Answer;
 import yardlight.escalation.Stimulus;
+import yardlight.gateway.clock.Leap;
 import yardlight.gateway.clock.Pace;
 import yardlight.gateway.lane.Intake;
 import yardlight.gateway.lane.Tried;
@@ -33,7 +34,8 @@ class DueLoopTest {
     @Test
     void gives_back_what_it_holds_and_goes_on_after_an_error() {
         InstantSource clock = InstantSource.system();
-        var sweep = new Sweep(new OneDue(), new OverflowsOnce(), clock, new SimpleMeterRegistry());
+        var sweep =
+                new Sweep(new OneDue(), new Stimuli(new OverflowsOnce(), Leap.NEVER), clock, new SimpleMeterRegistry());
         var loop = new DueLoop(sweep, clock, Pace.REAL, new DueSettings(Duration.ofMillis(10)));
         loop.start();
         try {

@@ -21,7 +21,7 @@ class LaneThreadIT {
 
     @Test
     void goes_on_after_an_error_in_a_work_and_after_one_behind_it() {
-        var lane = new JournalLane();
+        var lane = new JournalLane(Duration.ZERO);
         var batch = new Batch(
                 new Journal(TestDatabase.H2.newDataSource()),
                 new CurrentSetup(document -> Setup.EMPTY),

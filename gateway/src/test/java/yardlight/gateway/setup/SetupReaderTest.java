@@ -11,6 +11,8 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -39,7 +41,7 @@ class SetupReaderTest {
 
     @Test
     void reads_the_document_of_the_contract() {
-        Setup setup = reader.read(Document.yaml(Documents.CONTRACT));
+        Setup setup = reader.read(Document.setupYaml(Documents.CONTRACT));
 
         assertThat(setup.sites().values()).containsExactly(new Site("mesa-9", "Mesa 9", CHICAGO, "night"));
         var box = setup.boxes().get("mesa-9-box");
@@ -76,7 +78,7 @@ class SetupReaderTest {
 
     @Test
     void fills_in_what_is_usual() {
-        Setup setup = reader.read(Document.yaml("""
+        Setup setup = reader.read(Document.setupYaml("""
                 sites: [{id: dry-fork, zone: America/Denver, ladder: day}]
                 boxes: [{id: b, site: dry-fork, heartbeat: {every: PT5M}}]
                 points: [{id: low-battery, site: dry-fork}]
@@ -101,7 +103,7 @@ class SetupReaderTest {
 
     @Test
     void reads_what_goes_beyond_the_contract() {
-        Setup setup = reader.read(Document.yaml("""
+        Setup setup = reader.read(Document.setupYaml("""
                 sites: [{id: m, zone: America/Chicago, ladder: l}]
                 points: [{id: pump, site: m, suppressedWhile: [power-pump/power-off], inService: false, reAlarm: PT8H}]
                 contacts:
@@ -188,9 +190,11 @@ class SetupReaderTest {
         for (String text : List.of(json, yaml)) {
             Setup setup = reader.read(SetupText.document(text));
             assertThat(setup.contacts())
-                    .isEqualTo(reader.read(Document.yaml(Documents.CONTRACT)).contacts());
+                    .isEqualTo(
+                            reader.read(Document.setupYaml(Documents.CONTRACT)).contacts());
             assertThat(setup.rosters())
-                    .isEqualTo(reader.read(Document.yaml(Documents.CONTRACT)).rosters());
+                    .isEqualTo(
+                            reader.read(Document.setupYaml(Documents.CONTRACT)).rosters());
         }
     }
 
@@ -201,8 +205,22 @@ class SetupReaderTest {
         assertThat(SetupText.as(yardlight.gateway.document.Format.YAML, yaml)).isEqualTo(yaml);
     }
 
+    @Test
+    void reads_fifty_thousand_boxes_written_in_either_form() {
+        String box =
+                "{\"id\": \"box-%d\", \"site\": \"mesa-9\", \"heartbeat\": {\"every\": \"PT1M\", \"grace\": \"PT2M\"}}";
+        String many =
+                "{\"sites\": [{\"id\": \"mesa-9\", \"zone\": \"America/Chicago\", \"ladder\": \"night\"}],\n\"boxes\": [\n"
+                        + IntStream.range(0, 50_000).mapToObj(box::formatted).collect(Collectors.joining(",\n"))
+                        + "],\n\"contacts\": [{\"id\": \"ana\", \"lines\": [{\"channel\": \"mail\", \"address\": \"ana@mesa.example\"}]}],\n"
+                        + "\"ladders\": [{\"id\": \"night\", \"rungs\": [{\"call\": [\"ana\"], \"wait\": \"PT5M\"}]}]}";
+
+        assertThat(reader.read(Document.setupYaml(many)).boxes()).hasSize(50_000);
+        assertThat(reader.read(Document.setupJson(many)).boxes()).hasSize(50_000);
+    }
+
     private List<String> pointers(String yaml) {
-        Problem problem = catchThrowableOfType(Problem.class, () -> reader.read(Document.yaml(yaml)));
+        Problem problem = catchThrowableOfType(Problem.class, () -> reader.read(Document.setupYaml(yaml)));
         assertThat(problem.status().value()).isEqualTo(422);
         return problem.faults().stream().map(Fault::place).toList();
     }

@@ -1,0 +1,5 @@
+package yardlight.channels;
+
+import yardlight.escalation.SizeContract;
+
+class SizeTest extends SizeContract {}

@@ -1,0 +1,5 @@
+package yardlight.db.person;
+
+import org.springframework.data.jpa.repository.JpaRepository;
+
+interface PersonRows extends JpaRepository<PersonRow, String> {}

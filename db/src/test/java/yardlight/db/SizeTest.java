@@ -1,0 +1,5 @@
+package yardlight.db;
+
+import yardlight.escalation.SizeContract;
+
+class SizeTest extends SizeContract {}

@@ -1,0 +1,117 @@
+package yardlight.demo.bench;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import yardlight.demo.gateway.GatewayProcess;
+
+/**
+ * All boxes send a heartbeat each minute, ten boxes to a site, and beside them new alarms come in. Measured is one whole
+ * minute, in which each box is heard once and deadlines pass as they do at any time later. Time until an answer counts from
+ * the moment at which it should have been asked for.
+ */
+final class HeartbeatBench {
+
+    private static final String HEARTBEAT = ", 'heartbeat': {'every': 'PT1M', 'grace': 'PT30S'}";
+    private static final int BOXES_AT_A_SITE = 10;
+    private static final double EVENTS_PER_SECOND = 100;
+    private static final int BEATING = 12;
+    private static final int POSTING = 4;
+    private static final Duration MINUTE = Duration.ofMinutes(1);
+    private static final Duration QUIET = Duration.ofSeconds(20);
+
+    private final int boxes;
+    private final int sites;
+    private final BenchGateway gateway;
+    private int events;
+    private int beats;
+
+    private HeartbeatBench(int boxes, int sites, BenchGateway gateway) {
+        this.boxes = boxes;
+        this.sites = sites;
+        this.gateway = gateway;
+    }
+
+    static List<Row> run(BenchSettings settings) throws Exception {
+        int sites = Math.max(1, settings.boxes() / BOXES_AT_A_SITE);
+        BenchSetup setup = new BenchSetup(sites, settings.boxes(), HEARTBEAT, site -> BenchSetup.rung(site, "PT2H"));
+        try (BenchGateway gateway = BenchGateway.open(settings.big(), setup, letter -> {})) {
+            return new HeartbeatBench(settings.boxes(), sites, gateway).rows(settings);
+        }
+    }
+
+    private List<Row> rows(BenchSettings settings) throws Exception {
+        double perSecond = boxes / 60.0;
+        both(settings.beating(), perSecond);
+        Cpu.Meter meter = new Cpu.Meter(gateway.pid());
+        long[] nanos = both(MINUTE, perSecond);
+        double cores = meter.lap().cores();
+        posted(QUIET);
+        double without = meter.lap().cores();
+        double bare = bareCores(settings, perSecond + EVENTS_PER_SECOND);
+        String of = Figures.written(perSecond) + " heartbeats and 100 new alarms a second";
+        return List.of(
+                Row.of("processors kept busy by " + of, cores, "as many at the bare endpoint", bare),
+                Row.of("processors for the heartbeats alone", cores - without).aim("under 0.5"),
+                Row.of("p99 of an event beside them, ms", Figures.millis(Figures.percentile(nanos, 0.99)))
+                        .aim("under 50"),
+                Row.of(
+                        "resident memory with " + Figures.written(boxes) + " boxes, MB (-Xmx" + settings.bigHeap()
+                                + ")",
+                        StartBench.residentMegabytes(gateway.pid())));
+    }
+
+    /** What as many requests cost that are read and answered and nothing else. */
+    private double bareCores(BenchSettings settings, double perSecond) throws Exception {
+        try (BenchGateway pattern = ThroughputBench.pattern(settings)) {
+            try (GatewayProcess limits = LimitServer.start(pattern.home(), 1)) {
+                byte[] request = BenchEvents.event(LimitServer.BARE, 0, "water-tank", "active");
+                Paced paced = new Paced(limits.address().getPort(), BEATING + POSTING, perSecond);
+                int count = (int) (perSecond * QUIET.toSeconds());
+                paced.run(count, (http, number, wanted) -> Paced.accepted(http.exchange(request)));
+                Cpu.Meter meter = new Cpu.Meter(limits.pid());
+                paced.run(count, (http, number, wanted) -> Paced.accepted(http.exchange(request)));
+                return meter.lap().cores();
+            }
+        }
+    }
+
+    private long[] both(Duration length, double perSecond) throws Exception {
+        int count = (int) (perSecond * length.toSeconds());
+        int from = beats;
+        beats += count;
+        ExecutorService second = Executors.newSingleThreadExecutor();
+        try {
+            Future<Void> beating = second.submit(() -> {
+                new Paced(gateway.port(), BEATING, perSecond)
+                        .run(
+                                count,
+                                (http, number, wanted) ->
+                                        Paced.accepted(http.exchange(BenchEvents.heartbeat((from + number) % boxes))));
+                return null;
+            });
+            long[] nanos = posted(length);
+            beating.get();
+            return nanos;
+        } finally {
+            second.shutdownNow();
+        }
+    }
+
+    /** New alarms only, each of another site than the one before. */
+    private long[] posted(Duration length) throws InterruptedException, ExecutionException {
+        int count = (int) (EVENTS_PER_SECOND * length.toSeconds());
+        int from = events;
+        events += count;
+        long[] nanos = new long[count];
+        new Paced(gateway.port(), POSTING, EVENTS_PER_SECOND).run(count, (http, number, wanted) -> {
+            int alarm = from + number;
+            Paced.accepted(http.exchange(BenchEvents.event(alarm % sites, "valve-" + alarm / sites, "active")));
+            nanos[number] = System.nanoTime() - wanted;
+        });
+        return nanos;
+    }
+}

@@ -1,0 +1,5 @@
+package yardlight.demo;
+
+import yardlight.escalation.SizeContract;
+
+class SizeTest extends SizeContract {}

@@ -1,0 +1,58 @@
+package yardlight.gateway.clock;
+
+/** A thread that runs from the start of the gateway to its stop, and shows meanwhile whether it moves. */
+public final class Worker implements Pulsing {
+
+    private final Pulse pulse;
+    private volatile boolean running;
+    private Thread thread;
+
+    /**
+     * @param name of the thread, for an operator
+     */
+    public Worker(String name) {
+        this.pulse = new Pulse(name);
+    }
+
+    /**
+     * @param work goes on while {@link #running}, and calls {@link #beat} whenever it moved
+     */
+    public void start(Runnable work) {
+        running = true;
+        thread = new Thread(work, pulse.name());
+        thread.start();
+        pulse.watch(thread);
+    }
+
+    /**
+     * Waits until the work has ended.
+     *
+     * @param wake makes the work look at {@link #running}
+     */
+    public void stop(Runnable wake) throws InterruptedException {
+        end();
+        pulse.rest();
+        wake.run();
+        thread.join();
+    }
+
+    /** For the work itself: there is to be no other round. */
+    public void end() {
+        running = false;
+    }
+
+    /** Whether the work is to go on. */
+    public boolean running() {
+        return running;
+    }
+
+    /** It moved. */
+    public void beat() {
+        pulse.beat();
+    }
+
+    @Override
+    public Pulse pulse() {
+        return pulse;
+    }
+}

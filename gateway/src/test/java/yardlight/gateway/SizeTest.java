@@ -1,0 +1,5 @@
+package yardlight.gateway;
+
+import yardlight.escalation.SizeContract;
+
+class SizeTest extends SizeContract {}
