@@ -53,6 +53,10 @@ final class H2Outbox implements Outbox {
         return Wanted.ask(jdbc, outgoing);
     }
 
+    /** A claim in memory has no end. */
+    @Override
+    public void renew(Instant now) {}
+
     @Override
     public synchronized void done(Outgoing outgoing) {
         claimed.remove(outgoing.id());

@@ -23,6 +23,9 @@ public interface Outbox {
      */
     boolean wanted(Outgoing outgoing, Instant now);
 
+    /** Keeps the claims of what is in hand, however long sending takes: to be called at least each second. */
+    void renew(Instant now);
+
     /** The outcome is stored. */
     void done(Outgoing outgoing);
 

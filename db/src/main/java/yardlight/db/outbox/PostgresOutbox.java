@@ -6,15 +6,20 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.springframework.jdbc.core.JdbcTemplate;
 import yardlight.db.columns.Column;
 
 /** Claims in the table, past the rows that another gateway is claiming at the same time. */
 final class PostgresOutbox implements Outbox {
 
-    /** Longer than any channel tries, so that a slow carrier does not make a second gateway send the same notice. */
-    private static final Duration LEASE = Duration.ofMinutes(3);
+    /** Short, so that another gateway goes on within 5 s of a death; renewed while a slow carrier takes its time. */
+    private static final Duration LEASE = Duration.ofSeconds(4);
+
+    /** What has less left than this is renewed; most notices are gone before. */
+    private static final Duration RENEW_BELOW = Duration.ofSeconds(3);
 
     private static final String CLAIM =
             """
@@ -26,11 +31,19 @@ final class PostgresOutbox implements Outbox {
                 returning notice, channel, queued_at, deferrals, doubts)
             """ + "select " + OutboxRow.COLUMNS + " from claimed o join notice n on n.id = o.notice";
     private static final String RENEW = "update outbox set ready_at = ? where notice = ? and claimed_by = ?";
+
+    /** Waits for nobody: a row that the writer is storing at this moment needs no lease any more. */
+    private static final String RENEW_ALL = """
+            update outbox set ready_at = ? where notice in (
+                select notice from outbox where notice in (%s) and claimed_by = ? for update skip locked)
+            """;
+
     private static final String GIVE_BACK =
             "update outbox set ready_at = queued_at, claimed_by = null where notice = ? and claimed_by = ?";
 
     private final JdbcTemplate jdbc;
     private final String claimer;
+    private final Map<String, Instant> leases = new ConcurrentHashMap<>();
 
     PostgresOutbox(JdbcTemplate jdbc, String claimer) {
         this.jdbc = jdbc;
@@ -55,23 +68,46 @@ final class PostgresOutbox implements Outbox {
         values.add(limit);
         values.add(Column.stored(now.plus(LEASE)));
         values.add(claimer);
-        return jdbc.query(CLAIM.formatted(which), OutboxRow::read, values.toArray()).stream()
+        List<Outgoing> claimed = jdbc.query(CLAIM.formatted(which), OutboxRow::read, values.toArray()).stream()
                 .sorted(Comparator.comparing(Outgoing::queuedAt).thenComparing(Outgoing::id))
                 .toList();
+        claimed.forEach(outgoing -> leases.put(outgoing.id(), now.plus(LEASE)));
+        return claimed;
     }
 
     @Override
     public boolean wanted(Outgoing outgoing, Instant now) {
         int ours = jdbc.update(RENEW, Column.stored(now.plus(LEASE)), outgoing.id(), claimer);
+        leases.replace(outgoing.id(), now.plus(LEASE));
         return ours > 0 && Wanted.ask(jdbc, outgoing);
+    }
+
+    @Override
+    public void renew(Instant now) {
+        Instant before = now.plus(RENEW_BELOW);
+        List<String> ending = leases.entrySet().stream()
+                .filter(lease -> lease.getValue().isBefore(before))
+                .map(Map.Entry::getKey)
+                .toList();
+        if (ending.isEmpty()) {
+            return;
+        }
+        var values = new ArrayList<Object>(List.of(Column.stored(now.plus(LEASE))));
+        values.addAll(ending);
+        values.add(claimer);
+        jdbc.update(RENEW_ALL.formatted(OutboxRow.marks(ending)), values.toArray());
+        ending.forEach(id -> leases.replace(id, now.plus(LEASE)));
     }
 
     /** The writer has taken the row out, or put it off. */
     @Override
-    public void done(Outgoing outgoing) {}
+    public void done(Outgoing outgoing) {
+        leases.remove(outgoing.id());
+    }
 
     @Override
     public void giveBack(Outgoing outgoing) {
+        leases.remove(outgoing.id());
         jdbc.update(GIVE_BACK, outgoing.id(), claimer);
     }
 
