@@ -62,7 +62,7 @@ final class HomeCheck implements ApplicationContextInitializer<ConfigurableAppli
             Files.delete(Files.createTempFile(home, "may-write", ""));
         } catch (IOException e) {
             throw new HomeTrouble(
-                    "Nothing can be written into yardlight.home: " + e,
+                    "The database file cannot be written, nor anything else in yardlight.home: " + e,
                     "Make " + home + " a folder that the user of the gateway may write to, or name another one.",
                     e);
         }
@@ -77,8 +77,9 @@ final class HomeCheck implements ApplicationContextInitializer<ConfigurableAppli
             rows.next();
             if (rows.getInt(1) > newestKnown()) {
                 throw new HomeTrouble(
-                        "A newer release of Yardlight has used the database (its tables are of version "
-                                + rows.getInt(1) + ", this release knows " + newestKnown() + "). Nothing was changed.",
+                        "The tables of the database are not those of this release: a newer one has used it. They are of"
+                                + " version " + rows.getInt(1) + ", this release knows " + newestKnown()
+                                + ". Nothing was changed.",
                         "Start the newest release that has used it, or restore a backup from before.",
                         null);
             }
@@ -95,7 +96,7 @@ final class HomeCheck implements ApplicationContextInitializer<ConfigurableAppli
             case ALREADY_OPEN, WRONG_LOGIN -> throw new IllegalStateException(trouble);
             default ->
                 throw new HomeTrouble(
-                        "The database file " + file + " is damaged or is none. It was not changed: "
+                        "The database file is damaged or is none, and was not changed: " + file + ": "
                                 + trouble.getMessage(),
                         "Put the file aside, and restore the newest backup: docs/operating.md says how.",
                         trouble);

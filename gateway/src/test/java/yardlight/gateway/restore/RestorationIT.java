@@ -30,7 +30,7 @@ import yardlight.gateway.lane.PostedEvent;
 /** What becomes of the calls and the notices in a backup that is put in place. */
 class RestorationIT {
 
-    private static final int ALARMS = 12;
+    private static final int ALARMS = 6;
 
     @TempDir
     private Path home;
