@@ -68,6 +68,11 @@ final class H2Outbox implements Outbox {
     }
 
     @Override
+    public boolean followed(Outgoing outgoing) {
+        return Wanted.followed(jdbc, outgoing);
+    }
+
+    @Override
     public Optional<Instant> next(Instant now) {
         return Wanted.next(jdbc, now);
     }

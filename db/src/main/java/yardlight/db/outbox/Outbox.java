@@ -32,6 +32,9 @@ public interface Outbox {
     /** It was not sent: it may be claimed again at once. */
     void giveBack(Outgoing outgoing);
 
+    /** Whether somebody is called anyway if this is not sent: one of its callouts has a next step. */
+    boolean followed(Outgoing outgoing);
+
     /** The first time after {@code now} at which there is something to claim. */
     Optional<Instant> next(Instant now);
 }

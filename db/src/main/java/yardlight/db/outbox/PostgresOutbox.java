@@ -112,6 +112,11 @@ final class PostgresOutbox implements Outbox {
     }
 
     @Override
+    public boolean followed(Outgoing outgoing) {
+        return Wanted.followed(jdbc, outgoing);
+    }
+
+    @Override
     public Optional<Instant> next(Instant now) {
         return Wanted.next(jdbc, now);
     }

@@ -42,7 +42,7 @@ class RefusedStartIT {
     }
 
     @Test
-    void on_tables_of_a_newer_release_says_so_and_changes_none() throws Exception {
+    void on_tables_of_a_newer_release_says_so_and_leaves_every_byte() throws Exception {
         try (HikariDataSource source = database()) {
             new JdbcTemplate(source).update("""
                     insert into "flyway_schema_history"
@@ -51,16 +51,28 @@ class RefusedStartIT {
                     """);
         }
 
+        Path file = home.resolve("yardlight.mv.db");
+        byte[] before = Files.readAllBytes(file);
+
         Ended ended = start();
 
         assertThat(ended.words()).contains("The tables of the database are not those of this release");
         assertThat(ended.code()).isEqualTo(1);
-        try (var source = new HikariDataSource()) {
-            source.setJdbcUrl(url());
-            source.setUsername("sa");
-            assertThat(new JdbcTemplate(source).queryForObject("select count(*) from person", Integer.class))
-                    .isZero();
-        }
+        assertThat(Files.readAllBytes(file)).isEqualTo(before);
+    }
+
+    @Test
+    void on_a_backup_that_is_damaged_says_so_and_leaves_the_database() throws Exception {
+        database().close();
+        Path file = home.resolve("yardlight.mv.db");
+        byte[] before = Files.readAllBytes(file);
+        Path backup = Files.writeString(home.resolve("backup.zip"), "half a backup");
+
+        Ended ended = start("--yardlight.restore-from=" + backup);
+
+        assertThat(ended.words()).contains("Nothing was restored, and nothing was changed");
+        assertThat(ended.code()).isEqualTo(1);
+        assertThat(Files.readAllBytes(file)).isEqualTo(before);
     }
 
     @Test

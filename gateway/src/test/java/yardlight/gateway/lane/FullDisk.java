@@ -4,14 +4,17 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.h2.store.fs.FileBaseDefault;
 import org.h2.store.fs.FilePath;
 import org.h2.store.fs.FilePathWrapper;
 
-/** A disk for H2 that can be full: then every write fails. Public because H2 makes more of it by reflection. */
+/** A disk for H2 that can be full: then every write fails; or deaf: then every sync does. Public because H2 makes more of it by reflection. */
 public final class FullDisk extends FilePathWrapper {
 
+    private static final AtomicInteger OPENED = new AtomicInteger();
     private static volatile boolean full;
+    private static volatile boolean deaf;
 
     static {
         FilePath.register(new FullDisk());
@@ -28,6 +31,15 @@ public final class FullDisk extends FilePathWrapper {
         full = isFull;
     }
 
+    static void deafen(boolean isDeaf) {
+        deaf = isDeaf;
+    }
+
+    /** How often a file on it was opened. */
+    static int opened() {
+        return OPENED.get();
+    }
+
     @Override
     public String getScheme() {
         return "full";
@@ -35,6 +47,7 @@ public final class FullDisk extends FilePathWrapper {
 
     @Override
     public FileChannel open(String mode) throws IOException {
+        OPENED.incrementAndGet();
         return new Channel(getBase().open(mode));
     }
 
@@ -71,6 +84,9 @@ public final class FullDisk extends FilePathWrapper {
 
         @Override
         public void force(boolean metaData) throws IOException {
+            if (deaf) {
+                throw new IOException("Input/output error");
+            }
             base.force(metaData);
         }
 
