@@ -1,6 +1,7 @@
 package yardlight.gateway.home;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -36,6 +37,11 @@ final class HomeCheck implements ApplicationContextInitializer<ConfigurableAppli
     private static final int NO_TABLE = 42_102;
     private static final int NO_TABLE_AT_ALL = 42_104;
 
+    /** H2 says so of a file in which nothing was ever committed: it would have to begin it. */
+    private static final int WANTS_TO_WRITE = 90_097;
+
+    private static final long MOST_BEGUN = 32_768;
+
     /** After a backup was put in place, if one is. */
     @Override
     public int getOrder() {
@@ -50,7 +56,7 @@ final class HomeCheck implements ApplicationContextInitializer<ConfigurableAppli
             String database = url.substring(H2.length()).split(";", 2)[0];
             Path file = Path.of(database + ".mv.db").toAbsolutePath();
             writable(file.getParent());
-            if (Files.exists(file)) {
+            if (size(file) > 0) {
                 look(file, H2 + database + READ_ONLY, environment);
             }
         }
@@ -65,6 +71,14 @@ final class HomeCheck implements ApplicationContextInitializer<ConfigurableAppli
                     "The database file cannot be written, nor anything else in yardlight.home: " + e,
                     "Make " + home + " a folder that the user of the gateway may write to, or name another one.",
                     e);
+        }
+    }
+
+    private static long size(Path file) {
+        try {
+            return Files.exists(file) ? Files.size(file) : 0;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
@@ -91,16 +105,23 @@ final class HomeCheck implements ApplicationContextInitializer<ConfigurableAppli
     private static void refuse(Path file, SQLException trouble) {
         switch (trouble.getErrorCode()) {
             case NO_TABLE, NO_TABLE_AT_ALL -> {
-                // The very first start did not get as far as that.
+                // The very first start was killed before it got as far as that.
+            }
+            case WANTS_TO_WRITE -> {
+                if (size(file) > MOST_BEGUN) {
+                    throw damaged(file, trouble);
+                }
             }
             case ALREADY_OPEN, WRONG_LOGIN -> throw new IllegalStateException(trouble);
-            default ->
-                throw new HomeTrouble(
-                        "The database file is damaged or is none, and was not changed: " + file + ": "
-                                + trouble.getMessage(),
-                        "Put the file aside, and restore the newest backup: docs/operating.md says how.",
-                        trouble);
+            default -> throw damaged(file, trouble);
         }
+    }
+
+    private static HomeTrouble damaged(Path file, SQLException trouble) {
+        return new HomeTrouble(
+                "The database file is damaged or is none, and was not changed: " + file + ": " + trouble.getMessage(),
+                "Put the file aside, and restore the newest backup: docs/operating.md says how.",
+                trouble);
     }
 
     private static int newestKnown() {
