@@ -26,6 +26,7 @@ public record Entry(What what, Map<String, String> about, String words) {
         BOX,
         ROSTER,
         SETUP,
+        RESTORE,
         REFUSED;
 
         public String word() {

@@ -85,7 +85,8 @@ class ArchitectureTest {
                 "mail",
                 "owner",
                 "record",
-                "rehearsal"
+                "rehearsal",
+                "restore"
             })
     void no_feature_reaches_into_another(String feature) {
         noClasses()

@@ -3,6 +3,7 @@ package yardlight.gateway;
 import com.zaxxer.hikari.HikariDataSource;
 import io.micrometer.core.instrument.MeterRegistry;
 import io.micrometer.core.instrument.simple.SimpleMeterRegistry;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -18,6 +19,8 @@ import org.springframework.core.env.MapPropertySource;
 import org.springframework.jdbc.core.JdbcTemplate;
 import yardlight.channels.Channel;
 import yardlight.db.TestDatabase;
+import yardlight.db.backup.Restore;
+import yardlight.db.backup.Restored;
 import yardlight.escalation.Stimulus;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.setup.Setup;
@@ -76,11 +79,20 @@ public final class SmallGateway implements AutoCloseable {
         for (String name : packages) {
             context.scan("yardlight.gateway." + name);
         }
+        if (List.of(packages).contains("restore")) {
+            context.scan("yardlight.db.log");
+            restored(place.url()).ifPresent(done -> context.registerBean(Restored.class, () -> done));
+        }
         context.refresh();
         jdbc = new JdbcTemplate(source);
         if (jdbc.queryForObject("select setup_version from lane", Integer.class) == 0) {
             store(setup);
         }
+    }
+
+    private static Optional<Restored> restored(String url) {
+        Path file = Path.of(url.substring("jdbc:h2:file:".length()).split(";", 2)[0]);
+        return new Restore(file, "sa", "").finish();
     }
 
     /** Stores another setup; its document only names it. */

@@ -13,7 +13,7 @@ import yardlight.db.columns.Column;
 final class PostgresDues implements Dues {
 
     /** Long enough for the writer, short enough that a rung waits little for a gateway that died. */
-    private static final Duration LEASE = Duration.ofSeconds(5);
+    private static final Duration LEASE = Duration.ofSeconds(3);
 
     private static final String CLAIM = """
             update due set ready_at = ?, claimed_by = ? where (kind, subject) in (

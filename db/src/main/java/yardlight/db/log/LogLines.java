@@ -4,6 +4,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Repository;
@@ -17,6 +18,9 @@ public class LogLines {
 
     private static final int PAGE = 1000;
     private static final String SELECT = "select line, logged_at, what, about, words from log_line where line > ?";
+
+    private static final String LAST =
+            "select line, logged_at, what, about, words from log_line order by line desc fetch first 1 rows only";
 
     private final JdbcTemplate jdbc;
 
@@ -45,6 +49,11 @@ public class LogLines {
             page.forEach(reader);
             last = page.isEmpty() ? last : page.get(page.size() - 1).line();
         } while (page.size() == PAGE);
+    }
+
+    /** The line that was written last. */
+    public Optional<LogLine> last() {
+        return jdbc.query(LAST, LogLines::read).stream().findFirst();
     }
 
     private static LogLine read(ResultSet rows, int number) throws SQLException {

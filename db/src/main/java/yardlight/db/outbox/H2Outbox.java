@@ -20,14 +20,6 @@ final class H2Outbox implements Outbox {
     private final JdbcTemplate jdbc;
     private final Set<Claim> claimed = new HashSet<>();
 
-    /** A notice that goes on to another line while the one before still has it may be claimed for that. */
-    private record Claim(String notice, int line) {
-
-        static Claim of(Outgoing outgoing) {
-            return new Claim(outgoing.id(), outgoing.notice().line());
-        }
-    }
-
     H2Outbox(JdbcTemplate jdbc) {
         this.jdbc = jdbc;
     }
@@ -61,6 +53,10 @@ final class H2Outbox implements Outbox {
         return Wanted.ask(jdbc, outgoing);
     }
 
+    /** A claim in memory has no end. */
+    @Override
+    public void renew(Instant now) {}
+
     @Override
     public synchronized void done(Outgoing outgoing) {
         claimed.remove(Claim.of(outgoing));
@@ -79,6 +75,11 @@ final class H2Outbox implements Outbox {
     @Override
     public Optional<Instant> nextRung(Outgoing outgoing) {
         return Wanted.nextRung(jdbc, outgoing);
+    }
+
+    @Override
+    public boolean followed(Outgoing outgoing) {
+        return Wanted.followed(jdbc, outgoing);
     }
 
     @Override

@@ -23,6 +23,9 @@ public interface Outbox {
      */
     boolean wanted(Outgoing outgoing, Instant now);
 
+    /** Keeps the claims of what is in hand, however long sending takes: to be called at least each second. */
+    void renew(Instant now);
+
     /** The outcome is stored. */
     void done(Outgoing outgoing);
 
@@ -37,6 +40,9 @@ public interface Outbox {
 
     /** When the next rung is due of what the notice is about; empty when none is. */
     Optional<Instant> nextRung(Outgoing outgoing);
+
+    /** Whether somebody is called anyway if this is not sent: one of its callouts has a next step. */
+    boolean followed(Outgoing outgoing);
 
     /** The first time after {@code now} at which there is something to claim. */
     Optional<Instant> next(Instant now);

@@ -6,15 +6,20 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.springframework.jdbc.core.JdbcTemplate;
 import yardlight.db.columns.Column;
 
 /** Claims in the table, past the rows that another gateway is claiming at the same time. */
 final class PostgresOutbox implements Outbox {
 
-    /** Longer than any channel tries, so that a slow carrier does not make a second gateway send the same notice. */
-    private static final Duration LEASE = Duration.ofMinutes(3);
+    /** Short, so that another gateway goes on within 5 s of a death; renewed while a slow carrier takes its time. */
+    private static final Duration LEASE = Duration.ofSeconds(4);
+
+    /** What has less left than this is renewed; most notices are gone before. */
+    private static final Duration RENEW_BELOW = Duration.ofSeconds(3);
 
     private static final String CLAIM =
             """
@@ -25,14 +30,23 @@ final class PostgresOutbox implements Outbox {
                 update outbox set ready_at = ?, claimed_by = ? where notice in (select notice from picked)
                 returning notice, channel, queued_at, deferrals, doubts)
             """ + "select " + OutboxRow.COLUMNS + " from claimed o join notice n on n.id = o.notice";
+
     /** The row as it was claimed: the notice may be there again for another line. */
     private static final String MINE = " where notice = ? and claimed_by = ? and queued_at = ?";
 
     private static final String RENEW = "update outbox set ready_at = ?" + MINE;
+
+    /** Waits for nobody: a row that the writer is storing at this moment needs no lease any more. */
+    private static final String RENEW_ALL = """
+            update outbox set ready_at = ? where notice in (
+                select notice from outbox where notice in (%s) and claimed_by = ? for update skip locked)
+            """;
+
     private static final String GIVE_BACK = "update outbox set ready_at = queued_at, claimed_by = null" + MINE;
 
     private final JdbcTemplate jdbc;
     private final String claimer;
+    private final Map<Claim, Instant> leases = new ConcurrentHashMap<>();
 
     PostgresOutbox(JdbcTemplate jdbc, String claimer) {
         this.jdbc = jdbc;
@@ -57,24 +71,47 @@ final class PostgresOutbox implements Outbox {
         values.add(limit);
         values.add(Column.stored(now.plus(LEASE)));
         values.add(claimer);
-        return jdbc.query(CLAIM.formatted(which), OutboxRow::read, values.toArray()).stream()
+        List<Outgoing> claimed = jdbc.query(CLAIM.formatted(which), OutboxRow::read, values.toArray()).stream()
                 .sorted(Comparator.comparing(Outgoing::queuedAt).thenComparing(Outgoing::id))
                 .toList();
+        claimed.forEach(outgoing -> leases.put(Claim.of(outgoing), now.plus(LEASE)));
+        return claimed;
     }
 
     @Override
     public boolean wanted(Outgoing outgoing, Instant now) {
         int ours = jdbc.update(
                 RENEW, Column.stored(now.plus(LEASE)), outgoing.id(), claimer, Column.stored(outgoing.queuedAt()));
+        leases.replace(Claim.of(outgoing), now.plus(LEASE));
         return ours > 0 && Wanted.ask(jdbc, outgoing);
+    }
+
+    @Override
+    public void renew(Instant now) {
+        Instant before = now.plus(RENEW_BELOW);
+        List<Claim> ending = leases.entrySet().stream()
+                .filter(lease -> lease.getValue().isBefore(before))
+                .map(Map.Entry::getKey)
+                .toList();
+        if (ending.isEmpty()) {
+            return;
+        }
+        var values = new ArrayList<Object>(List.of(Column.stored(now.plus(LEASE))));
+        ending.forEach(claim -> values.add(claim.notice()));
+        values.add(claimer);
+        jdbc.update(RENEW_ALL.formatted(OutboxRow.marks(ending)), values.toArray());
+        ending.forEach(claim -> leases.replace(claim, now.plus(LEASE)));
     }
 
     /** The writer has taken the row out, or put it off. */
     @Override
-    public void done(Outgoing outgoing) {}
+    public void done(Outgoing outgoing) {
+        leases.remove(Claim.of(outgoing));
+    }
 
     @Override
     public void giveBack(Outgoing outgoing) {
+        leases.remove(Claim.of(outgoing));
         jdbc.update(GIVE_BACK, outgoing.id(), claimer, Column.stored(outgoing.queuedAt()));
     }
 
@@ -86,6 +123,11 @@ final class PostgresOutbox implements Outbox {
     @Override
     public Optional<Instant> nextRung(Outgoing outgoing) {
         return Wanted.nextRung(jdbc, outgoing);
+    }
+
+    @Override
+    public boolean followed(Outgoing outgoing) {
+        return Wanted.followed(jdbc, outgoing);
     }
 
     @Override

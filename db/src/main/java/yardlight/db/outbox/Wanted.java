@@ -11,6 +11,8 @@ import yardlight.db.columns.Row;
 final class Wanted {
 
     private static final String QUEUED = "select count(*) from notice where id = ? and state = 'queued' and line = ?";
+    private static final String FOLLOWED = "select count(*) from notice_callout n join due d on d.subject = n.callout"
+            + " where n.notice = ? and d.kind = 'callout'";
     private static final String NEXT = "select min(ready_at) as ready_at from outbox where ready_at > ?";
 
     private static final String WAITING = "select " + OutboxRow.COLUMNS
@@ -33,6 +35,11 @@ final class Wanted {
     static boolean ask(JdbcTemplate jdbc, Outgoing outgoing) {
         Integer found = jdbc.queryForObject(
                 QUEUED, Integer.class, outgoing.id(), outgoing.notice().line());
+        return found != null && found > 0;
+    }
+
+    static boolean followed(JdbcTemplate jdbc, Outgoing outgoing) {
+        Integer found = jdbc.queryForObject(FOLLOWED, Integer.class, outgoing.id());
         return found != null && found > 0;
     }
 

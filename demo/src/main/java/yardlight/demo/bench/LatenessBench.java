@@ -10,7 +10,9 @@ import java.util.List;
  */
 final class LatenessBench {
 
-    private static final int DUE = 2_000;
+    private static final int EACH_TIME = 1_000;
+    private static final int WARM = 500;
+    private static final int DUE = WARM + 2 * EACH_TIME;
     private static final double PER_SECOND = 100;
     private static final int CONNECTIONS = 4;
     private static final int ARMING = 16;
@@ -25,7 +27,8 @@ final class LatenessBench {
         BenchSetup setup = new BenchSetup(DUE + waiting, DUE + waiting, "", LatenessBench::rungs);
         Texts texts = new Texts();
         try (BenchGateway gateway = BenchGateway.open(settings.big(), setup, texts::take)) {
-            double alone = p99(raised(gateway, texts, 0, DUE / 2));
+            raised(gateway, texts, 0, WARM);
+            double alone = p99(raised(gateway, texts, WARM, EACH_TIME));
             long begin = System.nanoTime();
             new Paced(gateway.port(), ARMING, 1e6)
                     .run(
@@ -35,7 +38,7 @@ final class LatenessBench {
             int armed = waiting * NewAlarms.NO_FLOOD;
             double perSecond = armed / ((System.nanoTime() - begin) / 1e9);
             texts.settle(SETTLED, AT_MOST);
-            long[] late = raised(gateway, texts, DUE / 2, DUE / 2);
+            long[] late = raised(gateway, texts, WARM + EACH_TIME, EACH_TIME);
             String among = " with " + Figures.written(armed) + " callouts armed";
             return List.of(
                     Row.of("callouts armed a second, eight alarms in a post", perSecond),

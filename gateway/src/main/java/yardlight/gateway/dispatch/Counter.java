@@ -16,7 +16,7 @@ final class Counter {
     /** Taken, sent, and waiting to be recorded; recording takes several times as long as sending. */
     private static final int IN_HAND_FOR_EACH = 16;
 
-    /** Claimed and not begun: a channel tries for up to a minute, so these begin well before their lease is over. */
+    /** Claimed and not begun: a channel tries for up to a minute, so these wait under a lease that is renewed. */
     private static final int READY_FOR_EACH = 2;
 
     private final Channel channel;
@@ -111,7 +111,7 @@ final class Counter {
         workers.shutdown();
     }
 
-    void awaitEnd(long millis) throws InterruptedException {
-        workers.awaitTermination(millis, TimeUnit.MILLISECONDS);
+    boolean awaitEnd(long millis) throws InterruptedException {
+        return workers.awaitTermination(millis, TimeUnit.MILLISECONDS);
     }
 }

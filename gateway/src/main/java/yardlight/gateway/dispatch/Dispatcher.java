@@ -55,12 +55,28 @@ final class Dispatcher implements SmartLifecycle, Aftermath, Pulsing {
         try {
             worker.stop(bell::release);
             counters.forEach(Counter::close);
-            for (Counter counter : counters) {
-                counter.awaitEnd(FINISH_MILLIS);
-            }
+            finish();
             sending.recorder().stop();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
+        }
+    }
+
+    /** What takes its time now must not be taken by another gateway meanwhile. */
+    private void finish() throws InterruptedException {
+        long turns = FINISH_MILLIS / pollMillis;
+        for (Counter counter : counters) {
+            while (turns-- > 0 && !counter.awaitEnd(pollMillis)) {
+                renew();
+            }
+        }
+    }
+
+    private void renew() {
+        try {
+            sending.outbox().renew(sending.clock().instant());
+        } catch (RuntimeException e) {
+            LOG.warn("cannot keep what is being sent, another gateway may send it too: {}", e.getMessage());
         }
     }
 
@@ -91,6 +107,7 @@ final class Dispatcher implements SmartLifecycle, Aftermath, Pulsing {
         int looks = 0;
         while (worker.running()) {
             worker.beat();
+            renew();
             try {
                 look(looks++ % LOOKS_FOR_THE_REST == 0);
             } catch (RuntimeException e) {

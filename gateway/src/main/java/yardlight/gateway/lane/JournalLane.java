@@ -10,11 +10,12 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import yardlight.escalation.Answer;
+import yardlight.escalation.Entry;
 import yardlight.escalation.Stimulus;
 import yardlight.escalation.heartbeat.Heartbeat;
 
 /** Queues what is handed in and waits until the lane's thread has stored it. A full queue refuses at once. */
-final class JournalLane implements Lane, Intake {
+final class JournalLane implements Lane, Intake, LogBook {
 
     private static final int MOST_WAITING = 20_000;
     private static final long PATIENCE_SECONDS = 15;
@@ -81,6 +82,11 @@ final class JournalLane implements Lane, Intake {
     @Override
     public CompletableFuture<Answer> put(Tried tried) {
         return offer(new TriedWork(tried));
+    }
+
+    @Override
+    public CompletableFuture<Answer> put(Entry line) {
+        return offer(new LineWork(line));
     }
 
     private <T> CompletableFuture<T> offer(Work<T> work) {

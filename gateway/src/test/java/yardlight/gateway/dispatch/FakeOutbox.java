@@ -43,6 +43,14 @@ final class FakeOutbox implements Outbox {
     }
 
     @Override
+    public void renew(Instant now) {}
+
+    @Override
+    public boolean followed(Outgoing outgoing) {
+        return false;
+    }
+
+    @Override
     public void done(Outgoing outgoing) {
         done.add(outgoing);
     }
@@ -56,8 +64,7 @@ final class FakeOutbox implements Outbox {
     @Override
     public List<Outgoing> waiting(Instant from, Instant to, int limit) {
         return waiting.stream()
-                .filter(one ->
-                        one.queuedAt().isAfter(from) && !one.queuedAt().isAfter(to))
+                .filter(one -> one.queuedAt().isAfter(from) && !one.queuedAt().isAfter(to))
                 .limit(limit)
                 .toList();
     }

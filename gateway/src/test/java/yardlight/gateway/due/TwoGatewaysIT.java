@@ -7,10 +7,13 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import yardlight.channels.Attempt;
 import yardlight.channels.FakeChannel;
 import yardlight.channels.Message;
 import yardlight.db.TestDatabase;
@@ -72,10 +75,35 @@ class TwoGatewaysIT {
     }
 
     @Test
+    void leave_a_notice_alone_that_the_other_is_slow_to_send() {
+        var carrier = new CountDownLatch(1);
+        oneTexts.answering(message -> takenAfter(carrier));
+        twoTexts.answering(message -> takenAfter(carrier));
+        alarm(one, "water-tank");
+        await().until(() -> texts().size() == 1);
+
+        await().pollDelay(Duration.ofSeconds(6)).atMost(Duration.ofSeconds(15)).until(() -> texts().size() == 2);
+        carrier.countDown();
+
+        await().atMost(Duration.ofSeconds(10)).until(() -> count("outbox") == 0);
+        assertThat(texts()).extracting(Message::id).hasSize(2).doesNotHaveDuplicates();
+    }
+
+    @Test
     void go_by_the_setup_that_either_of_them_stores() {
         one.store(Fixtures.theSetup());
 
         await().atMost(Duration.ofSeconds(5)).until(() -> two.setup().rosters().containsKey("crew"));
+    }
+
+    /** As slow as the test wants it, and at most as slow as a channel may be. */
+    private static Attempt takenAfter(CountDownLatch carrier) {
+        try {
+            carrier.await(30, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        return Attempt.accepted("250 OK");
     }
 
     private List<Message> texts() {

@@ -1,0 +1,140 @@
+package yardlight.gateway.home;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.springframework.context.ApplicationContextInitializer;
+import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.core.Ordered;
+import org.springframework.core.env.Environment;
+import org.springframework.core.io.Resource;
+import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
+
+/**
+ * Looks at the home and reads the H2 file in it, before anybody opens it to write: a file that is damaged, or that a newer
+ * release has changed, is left as it is to the last byte.
+ */
+final class HomeCheck implements ApplicationContextInitializer<ConfigurableApplicationContext>, Ordered {
+
+    private static final String H2 = "jdbc:h2:file:";
+    private static final String READ_ONLY = ";ACCESS_MODE_DATA=r;IFEXISTS=TRUE";
+    private static final String NEWEST =
+            "select max(cast(\"version\" as integer)) from \"flyway_schema_history\" where \"success\"";
+    private static final Pattern VERSION = Pattern.compile("V(\\d+)__.*");
+
+    /** H2's own error codes, as its {@code ErrorCode} documents them; the last two are a table that is not there. */
+    private static final int ALREADY_OPEN = 90_020;
+
+    private static final int WRONG_LOGIN = 28_000;
+    private static final int NO_TABLE = 42_102;
+    private static final int NO_TABLE_AT_ALL = 42_104;
+
+    /** H2 says so of a file in which nothing was ever committed: it would have to begin it. */
+    private static final int WANTS_TO_WRITE = 90_097;
+
+    private static final long MOST_BEGUN = 32_768;
+
+    /** After a backup was put in place, if one is. */
+    @Override
+    public int getOrder() {
+        return 10;
+    }
+
+    @Override
+    public void initialize(ConfigurableApplicationContext context) {
+        Environment environment = context.getEnvironment();
+        String url = environment.getProperty("spring.datasource.url", "");
+        if (url.startsWith(H2)) {
+            String database = url.substring(H2.length()).split(";", 2)[0];
+            Path file = Path.of(database + ".mv.db").toAbsolutePath();
+            writable(file.getParent());
+            if (size(file) > 0) {
+                look(file, H2 + database + READ_ONLY, environment);
+            }
+        }
+    }
+
+    private static void writable(Path home) {
+        try {
+            Files.createDirectories(home);
+            Files.delete(Files.createTempFile(home, "may-write", ""));
+        } catch (IOException e) {
+            throw new HomeTrouble(
+                    "The database file cannot be written, nor anything else in yardlight.home: " + e,
+                    "Make " + home + " a folder that the user of the gateway may write to, or name another one.",
+                    e);
+        }
+    }
+
+    private static long size(Path file) {
+        try {
+            return Files.exists(file) ? Files.size(file) : 0;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void look(Path file, String url, Environment environment) {
+        String user = environment.getProperty("spring.datasource.username", "sa");
+        String password = environment.getProperty("spring.datasource.password", "");
+        try (Connection connection = DriverManager.getConnection(url, user, password);
+                Statement statement = connection.createStatement();
+                ResultSet rows = statement.executeQuery(NEWEST)) {
+            rows.next();
+            if (rows.getInt(1) > newestKnown()) {
+                throw new HomeTrouble(
+                        "The tables of the database are not those of this release: a newer one has used it. They are of"
+                                + " version " + rows.getInt(1) + ", this release knows " + newestKnown()
+                                + ". Nothing was changed.",
+                        "Start the newest release that has used it, or restore a backup from before.",
+                        null);
+            }
+        } catch (SQLException e) {
+            refuse(file, e);
+        }
+    }
+
+    private static void refuse(Path file, SQLException trouble) {
+        switch (trouble.getErrorCode()) {
+            case NO_TABLE, NO_TABLE_AT_ALL -> {
+                // The very first start was killed before it got as far as that.
+            }
+            case WANTS_TO_WRITE -> {
+                if (size(file) > MOST_BEGUN) {
+                    throw damaged(file, trouble);
+                }
+            }
+            case ALREADY_OPEN, WRONG_LOGIN -> throw new IllegalStateException(trouble);
+            default -> throw damaged(file, trouble);
+        }
+    }
+
+    private static HomeTrouble damaged(Path file, SQLException trouble) {
+        return new HomeTrouble(
+                "The database file is damaged or is none, and was not changed: " + file + ": " + trouble.getMessage(),
+                "Put the file aside, and restore the newest backup: docs/operating.md says how.",
+                trouble);
+    }
+
+    private static int newestKnown() {
+        int newest = 0;
+        try {
+            for (Resource migration :
+                    new PathMatchingResourcePatternResolver().getResources("classpath*:db/migration/*/V*.sql")) {
+                Matcher version = VERSION.matcher(String.valueOf(migration.getFilename()));
+                newest = version.matches() ? Math.max(newest, Integer.parseInt(version.group(1))) : newest;
+            }
+        } catch (IOException e) {
+            throw new IllegalStateException("the tables that belong to this release cannot be listed", e);
+        }
+        return newest;
+    }
+}

@@ -1,0 +1,105 @@
+package yardlight.gateway;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The packaged gateway in a process of its own, as its owner runs it: what it prints is kept, and its exit code seen. */
+public final class JarGateway implements AutoCloseable {
+
+    private static final Path JAR = Path.of("target", "yardlight.jar");
+    private static final Duration LIMIT = Duration.ofSeconds(120);
+    private static final Pattern PORT = Pattern.compile("Tomcat started on port (\\d+)");
+
+    private final Process process;
+    private final Path out;
+
+    private JarGateway(Path home, String... more) throws IOException {
+        assertThat(JAR).as("the packaged gateway").exists();
+        out = Files.createTempFile("yardlight", ".txt");
+        var command = new ArrayList<String>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xmx128m",
+                "-XX:+UseSerialGC",
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+ExitOnOutOfMemoryError",
+                "-jar",
+                JAR.toString(),
+                "--yardlight.home=" + home,
+                "--yardlight.owner-password=" + GatewayTest.PASSWORD,
+                "--server.port=0"));
+        command.addAll(List.of(more));
+        process = new ProcessBuilder(command)
+                .redirectErrorStream(true)
+                .redirectOutput(out.toFile())
+                .start();
+    }
+
+    /** Begins to start one. */
+    public static JarGateway begin(Path home, String... more) {
+        try {
+            return new JarGateway(home, more);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Starts one and waits until it is ready. */
+    public static JarGateway ready(Path home, String... more) {
+        JarGateway gateway = begin(home, more);
+        await().atMost(LIMIT).until(() -> gateway.said().contains("Started YardlightApplication") || gateway.ended());
+        assertThat(gateway.ended()).as(gateway.said()).isFalse();
+        return gateway;
+    }
+
+    public Web web() {
+        Matcher port = PORT.matcher(said());
+        assertThat(port.find()).as(said()).isTrue();
+        return new Web(Integer.parseInt(port.group(1)));
+    }
+
+    /** What it has printed so far. */
+    public String said() {
+        try {
+            return Files.readString(out);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private boolean ended() {
+        return !process.isAlive();
+    }
+
+    /** Waits until it has ended by itself. */
+    public int exitCode() {
+        try {
+            assertThat(process.waitFor(LIMIT.toSeconds(), TimeUnit.SECONDS))
+                    .as("it ended by itself")
+                    .isTrue();
+            return process.exitValue();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
+        } finally {
+            process.destroyForcibly();
+        }
+    }
+
+    /** Asks it to stop, as a supervisor does, and waits until it has. */
+    @Override
+    public void close() {
+        process.destroy();
+        exitCode();
+    }
+}

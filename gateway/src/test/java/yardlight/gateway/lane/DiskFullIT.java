@@ -1,0 +1,68 @@
+package yardlight.gateway.lane;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.awaitility.Awaitility.await;
+import static yardlight.gateway.lane.Saying.active;
+import static yardlight.gateway.lane.Saying.named;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.jdbc.core.JdbcTemplate;
+import yardlight.db.TestDatabase;
+import yardlight.escalation.Fixtures;
+import yardlight.gateway.SmallGateway;
+
+/** H2 closes itself at the first write that fails. Nothing may be answered from its memory then. */
+class DiskFullIT {
+
+    private static final String BOX = "mesa-9-box";
+
+    @AfterEach
+    void make_room() {
+        FullDisk.fill(false);
+    }
+
+    @Test
+    void nothing_is_taken_while_the_disk_is_full_nothing_answered_is_lost_and_it_goes_on_by_itself() {
+        String url = TestDatabase.H2.newUrl();
+        var answered = new ArrayList<String>();
+        try (var gateway = new SmallGateway(
+                new SmallGateway.Place(TestDatabase.H2, FullDisk.holding(url), 1),
+                Fixtures.theSetup(),
+                List.of(),
+                "lane")) {
+            for (int i = 0; i < 50; i++) {
+                answered.add(post(gateway, "before-" + i));
+            }
+            FullDisk.fill(true);
+            for (int i = 0; i < 5; i++) {
+                String refused = "full-" + i;
+                assertThatThrownBy(() -> post(gateway, refused)).isInstanceOf(LaneBusy.class);
+            }
+
+            FullDisk.fill(false);
+            await().atMost(Duration.ofSeconds(30))
+                    .ignoreExceptionsInstanceOf(LaneBusy.class)
+                    .until(() -> {
+                        answered.add(post(gateway, "after"));
+                        return true;
+                    });
+        }
+
+        try (var source = TestDatabase.H2.migrated(url)) {
+            assertThat(new JdbcTemplate(source)
+                            .queryForList("select substring(box_event, 12) from event", String.class))
+                    .containsAll(answered)
+                    .doesNotHaveDuplicates();
+        }
+    }
+
+    private static String post(SmallGateway gateway, String id) {
+        gateway.lane().events(BOX, List.of(named(id, active(Fixtures.TANK))), false);
+        return id;
+    }
+}
