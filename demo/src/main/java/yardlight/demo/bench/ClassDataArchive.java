@@ -15,12 +15,13 @@ import yardlight.demo.gateway.Launch;
  * @param directory where it must be started: an archive is ignored from anywhere else
  * @param jar seen from there
  */
-record ClassDataArchive(Path directory, Path jar) {
+public record ClassDataArchive(Path directory, Path jar) {
 
     private static final String ARCHIVE = "yardlight.jsa";
     private static final int WITHIN_SECONDS = 180;
 
-    static ClassDataArchive make(Path jar, Path directory) throws IOException, InterruptedException {
+    /** Takes the jar apart into {@code directory}, which must not be there yet. */
+    public static ClassDataArchive make(Path jar, Path directory) throws IOException, InterruptedException {
         Path parent = directory.getParent();
         run(
                 parent,
@@ -36,7 +37,7 @@ record ClassDataArchive(Path directory, Path jar) {
     }
 
     /** The options of the virtual machine; it refuses to start rather than to ignore the archive. */
-    List<String> options() {
+    public List<String> options() {
         List<String> options = new ArrayList<>(Launch.SMALL);
         options.addAll(List.of("-XX:SharedArchiveFile=" + ARCHIVE, "-Xshare:on"));
         return options;
