@@ -21,7 +21,7 @@ public final class WholeGateway {
 
     public static void settings(DynamicPropertyRegistry registry) {
         Path home = home();
-        registry.add("yardlight.home", () -> home);
+        registry.add("yardlight.home", home::toString);
         // The application puts its file into its home before it sees what a test registers.
         registry.add("spring.datasource.url", () -> "jdbc:h2:file:" + home + "/yardlight;WRITE_DELAY=0");
         registry.add("yardlight.owner-password", () -> GatewayTest.PASSWORD);

@@ -16,10 +16,10 @@ import yardlight.db.columns.Column;
 final class PostgresOutbox implements Outbox {
 
     /** Short, so that another gateway goes on within 5 s of a death; renewed while a slow carrier takes its time. */
-    private static final Duration LEASE = Duration.ofSeconds(4);
+    private static final Duration LEASE = Duration.ofSeconds(3);
 
     /** What has less left than this is renewed; most notices are gone before. */
-    private static final Duration RENEW_BELOW = Duration.ofSeconds(3);
+    private static final Duration RENEW_BELOW = Duration.ofSeconds(2);
 
     private static final String CLAIM =
             """

@@ -24,8 +24,8 @@ class PostgresOutboxIT extends OutboxContract {
         new PostgresOutbox(jdbc, "dead").claim("mail", NOW, 1);
         Outbox other = new PostgresOutbox(jdbc, "other");
 
-        assertThat(other.claim("mail", NOW.plusMillis(3999), 1)).isEmpty();
-        assertThat(other.claim("mail", NOW.plusSeconds(4), 1)).hasSize(1);
+        assertThat(other.claim("mail", NOW.plusMillis(2999), 1)).isEmpty();
+        assertThat(other.claim("mail", NOW.plusSeconds(3), 1)).hasSize(1);
     }
 
     @Test

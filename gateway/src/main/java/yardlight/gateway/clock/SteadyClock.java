@@ -3,6 +3,7 @@ package yardlight.gateway.clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import org.slf4j.Logger;
@@ -63,13 +64,24 @@ final class SteadyClock implements InstantSource, Leap {
         ahead = left.isNegative() ? Duration.ZERO : left;
         if (step.isNegative()) {
             LOG.warn(
-                    "the machine's clock was set back by {}; the gateway's goes on, {} ahead of it", step.abs(), ahead);
+                    "the machine's clock was set back by {}; the gateway's goes on, {} ahead of it",
+                    words(step),
+                    words(ahead));
         } else if (left.isNegative()) {
             leapt = Optional.of(last.wall());
-            LOG.warn("the machine's clock was set forward by {}, or the machine slept so long; it is followed", step);
+            LOG.warn(
+                    "the machine's clock was set forward by {}, or the machine slept so long; it is followed",
+                    words(step));
         } else {
-            LOG.warn("the machine's clock was set forward by {}; the gateway's is {} ahead of it now", step, ahead);
+            LOG.warn(
+                    "the machine's clock was set forward by {}; the gateway's is {} ahead of it now",
+                    words(step),
+                    words(ahead));
         }
+    }
+
+    private static Duration words(Duration step) {
+        return step.abs().truncatedTo(ChronoUnit.SECONDS);
     }
 
     /** A thread may be held up between the two: then they are not of one moment, and would look like a step. */
