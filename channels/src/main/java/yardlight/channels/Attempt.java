@@ -10,9 +10,11 @@ import java.util.regex.Pattern;
  *
  * @param detail why, in the other side's own words where there are any; made to be one line of at most 300 characters
  *     without control characters
+ * @param general whether every message would have fared like this one now: it is between us and the carrier, and says
+ *     nothing of the line
  * @param retryAfter how long the other side asked to be left alone; only with {@link Outcome#DEFERRED}
  */
-public record Attempt(Outcome outcome, String detail, Optional<Duration> retryAfter) {
+public record Attempt(Outcome outcome, String detail, boolean general, Optional<Duration> retryAfter) {
 
     /** How it ended. */
     public enum Outcome {
@@ -41,29 +43,38 @@ public record Attempt(Outcome outcome, String detail, Optional<Duration> retryAf
         if (retryAfter.isPresent() && outcome != Outcome.DEFERRED) {
             throw new IllegalArgumentException("only a deferred attempt has a time to wait: " + outcome);
         }
+        if (general && (outcome == Outcome.ACCEPTED || outcome == Outcome.REFUSED)) {
+            throw new IllegalArgumentException(
+                    "only what is not settled can be between us and the carrier: " + outcome);
+        }
         if (retryAfter.isPresent() && retryAfter.get().isNegative()) {
             throw new IllegalArgumentException("time to wait must not be negative: " + retryAfter.get());
         }
     }
 
     public static Attempt accepted(String detail) {
-        return new Attempt(Outcome.ACCEPTED, detail, Optional.empty());
+        return new Attempt(Outcome.ACCEPTED, detail, false, Optional.empty());
     }
 
     public static Attempt refused(String detail) {
-        return new Attempt(Outcome.REFUSED, detail, Optional.empty());
+        return new Attempt(Outcome.REFUSED, detail, false, Optional.empty());
     }
 
     public static Attempt deferred(String detail) {
-        return new Attempt(Outcome.DEFERRED, detail, Optional.empty());
+        return new Attempt(Outcome.DEFERRED, detail, false, Optional.empty());
     }
 
     public static Attempt deferred(String detail, Duration retryAfter) {
-        return new Attempt(Outcome.DEFERRED, detail, Optional.of(retryAfter));
+        return new Attempt(Outcome.DEFERRED, detail, false, Optional.of(retryAfter));
     }
 
     public static Attempt unknown(String detail) {
-        return new Attempt(Outcome.UNKNOWN, detail, Optional.empty());
+        return new Attempt(Outcome.UNKNOWN, detail, false, Optional.empty());
+    }
+
+    /** The same attempt, of which it is known that every message would have fared like it. */
+    public Attempt forEveryMessage() {
+        return new Attempt(outcome, detail, true, retryAfter);
     }
 
     private static String oneLine(String words) {

@@ -21,6 +21,14 @@ public interface Channel extends AutoCloseable {
     Attempt send(Message message);
 
     /**
+     * Goes as far as one can without a message and looks whether the carrier would take one. Blocks no longer than {@link
+     * #send}.
+     *
+     * @return empty if it would, else why not
+     */
+    Optional<String> knock();
+
+    /**
      * Whether this channel could ever reach the address: empty if it may, else what is wrong with it in a sentence.
      * Looks at the address only, so that a setup can be checked before it is stored.
      */

@@ -38,7 +38,7 @@ class AttemptTest {
     @Test
     void waits_only_when_deferred() {
         assertThat(Attempt.deferred("busy", Duration.ofMinutes(2)).retryAfter()).contains(Duration.ofMinutes(2));
-        assertThatThrownBy(() -> new Attempt(Outcome.REFUSED, "no", Optional.of(Duration.ofMinutes(2))))
+        assertThatThrownBy(() -> new Attempt(Outcome.REFUSED, "no", false, Optional.of(Duration.ofMinutes(2))))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
@@ -47,5 +47,13 @@ class AttemptTest {
         assertThat(Outcome.values())
                 .extracting(Outcome::word)
                 .containsExactly("accepted", "refused", "deferred", "unknown");
+    }
+
+    @Test
+    void is_between_us_and_the_carrier_only_while_it_is_not_settled() {
+        assertThat(Attempt.deferred("cannot be reached").general()).isFalse();
+        assertThat(Attempt.deferred("cannot be reached").forEveryMessage().general())
+                .isTrue();
+        assertThatThrownBy(() -> Attempt.refused("no").forEveryMessage()).isInstanceOf(IllegalArgumentException.class);
     }
 }

@@ -37,6 +37,9 @@ public abstract class ChannelContract {
     /** The outside breaks the connection before it could have taken anything. */
     protected abstract void outsideCuts();
 
+    /** The outside takes nothing from anybody. */
+    protected abstract void outsideIsAway();
+
     /** In order. */
     protected abstract List<Arrival> arrivals();
 
@@ -86,6 +89,42 @@ public abstract class ChannelContract {
         assertThat(attempt.outcome()).isEqualTo(Outcome.DEFERRED);
         assertThat(attempt.detail()).isNotBlank();
         assertThat(arrivals()).isEmpty();
+    }
+
+    @Test
+    void says_that_every_message_would_have_fared_like_this_one() {
+        outsideIsAway();
+
+        Attempt attempt = channel().send(message("one"));
+
+        assertThat(attempt.outcome()).isEqualTo(Outcome.DEFERRED);
+        assertThat(attempt.general()).isTrue();
+        assertThat(channel().health().state()).isEqualTo(Health.State.TROUBLED);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"ACCEPTED", "REFUSED", "DEFERRED"})
+    void does_not_blame_the_carrier_for_what_is_about_the_line(Outcome outcome) {
+        outsideSays(outcome, "in its own words");
+
+        assertThat(channel().send(message("one")).general()).isFalse();
+    }
+
+    @Test
+    void knocks_without_a_message() {
+        assertThat(channel().knock()).isEmpty();
+        assertThat(channel().health().state()).isEqualTo(Health.State.READY);
+
+        outsideIsAway();
+
+        assertThat(channel().knock()).hasValueSatisfying(why -> assertThat(why).isNotBlank());
+        assertThat(channel().health().state()).isEqualTo(Health.State.TROUBLED);
+        assertThat(arrivals()).isEmpty();
+        try (Channel channel = notConfigured()) {
+            assertThat(channel.knock()).isPresent();
+        }
+        channel().close();
+        assertThat(channel().knock()).isPresent();
     }
 
     @Test

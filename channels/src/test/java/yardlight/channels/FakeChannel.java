@@ -3,6 +3,7 @@ package yardlight.channels;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 
 /** A channel for tests: does what it is told, takes everything otherwise, and remembers. Keeps {@link ChannelContract}. */
@@ -13,7 +14,9 @@ public final class FakeChannel implements Channel {
     private final List<Message> tried = new CopyOnWriteArrayList<>();
     private final List<Message> taken = new CopyOnWriteArrayList<>();
     private volatile Function<Message, Attempt> outside = message -> Attempt.accepted("taken");
+    private final AtomicInteger knocks = new AtomicInteger();
     private volatile Optional<String> trouble = Optional.empty();
+    private volatile Optional<String> away = Optional.empty();
     private volatile boolean closed;
 
     private FakeChannel(String name, boolean configured) {
@@ -46,6 +49,23 @@ public final class FakeChannel implements Channel {
         return this;
     }
 
+    /** From now on the carrier takes nothing from anybody, for this reason. */
+    public FakeChannel away(String why) {
+        away = Optional.of(why);
+        return this;
+    }
+
+    /** The carrier is there again. */
+    public FakeChannel back() {
+        away = Optional.empty();
+        return this;
+    }
+
+    /** How often somebody knocked. */
+    public int knocks() {
+        return knocks.get();
+    }
+
     /** Every message that was sent with an address that passes and while set up, whatever came of it. */
     public List<Message> tried() {
         return List.copyOf(tried);
@@ -71,7 +91,8 @@ public final class FakeChannel implements Channel {
             return Attempt.deferred(closed ? "closed" : "not set up");
         }
         tried.add(message);
-        Attempt attempt = outside.apply(message);
+        Attempt attempt =
+                away.map(why -> Attempt.deferred(why).forEveryMessage()).orElseGet(() -> outside.apply(message));
         switch (attempt.outcome()) {
             case ACCEPTED, UNKNOWN -> taken.add(message);
             case REFUSED, DEFERRED -> {}
@@ -85,11 +106,18 @@ public final class FakeChannel implements Channel {
     }
 
     @Override
+    public Optional<String> knock() {
+        knocks.incrementAndGet();
+        return !configured || closed ? Optional.of(closed ? "closed" : "not set up") : away;
+    }
+
+    @Override
     public Health health() {
         if (!configured) {
             return new Health(Health.State.NOT_CONFIGURED, name + " is not set up");
         }
-        return trouble.map(why -> new Health(Health.State.TROUBLED, why))
+        return trouble.or(() -> away)
+                .map(why -> new Health(Health.State.TROUBLED, why))
                 .orElse(new Health(Health.State.READY, name + " works"));
     }
 

@@ -32,6 +32,11 @@ class FakeChannelTest extends ChannelContract {
     }
 
     @Override
+    protected void outsideIsAway() {
+        fake.away("cannot be reached");
+    }
+
+    @Override
     protected List<Arrival> arrivals() {
         return fake.taken().stream()
                 .map(message -> new Arrival(message.id(), message.address(), message.text()))

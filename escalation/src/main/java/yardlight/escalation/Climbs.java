@@ -46,20 +46,44 @@ final class Climbs {
         if (callout.kind() != Callout.Kind.CALLING) {
             return;
         }
-        var told = new TreeSet<>(callout.facts().told());
-        told.remove(contact);
-        Callout.Facts facts = callout.facts().withReached(told, callout.facts().held());
-        Ladder ladder = draft.ladder(facts.site());
+        Callout.Facts facts = without(callout.facts(), contact, Map.of());
         Place place = callout.place();
-        Reach reach = new PeopleNow(draft, facts.priority());
-        boolean anybody = place.rung() < ladder.rungs().size()
-                && reach.people(ladder.rungs().get(place.rung())).stream().anyMatch(told::contains);
-        if (anybody) {
+        if (anybodyTold(facts, place)) {
             draft.put(callout.with(facts));
         } else {
             draft.log(facts, "goes on at once: nobody on the rung could be reached");
-            enter(facts, place.nextRung(ladder), place);
+            enter(facts, place.nextRung(draft.ladder(facts.site())), place);
         }
+    }
+
+    /** A contact can be reached by no line now, but later: as if they had been asleep when the rung was called. */
+    void notNow(Callout callout, String contact) {
+        if (callout.kind() != Callout.Kind.CALLING) {
+            return;
+        }
+        Instant until = draft.now().plus(Carriers.ASK_AGAIN);
+        Callout.Facts facts = without(callout.facts(), contact, Map.of(contact, until));
+        if (anybodyTold(facts, callout.place())) {
+            draft.put(callout.with(facts));
+        } else {
+            draft.log(facts, "goes on at once: nobody on the rung can be reached now");
+            enter(without(callout.facts(), contact, Map.of()), Optional.of(callout.place()), callout.place());
+        }
+    }
+
+    private static Callout.Facts without(Callout.Facts facts, String contact, Map<String, Instant> asleep) {
+        var told = new TreeSet<>(facts.told());
+        told.remove(contact);
+        var held = new TreeMap<>(facts.held());
+        held.putAll(asleep);
+        return facts.withReached(told, held);
+    }
+
+    private boolean anybodyTold(Callout.Facts facts, Place place) {
+        List<Rung> rungs = draft.ladder(facts.site()).rungs();
+        return place.rung() < rungs.size()
+                && PeopleNow.of(draft, facts).people(rungs.get(place.rung())).stream()
+                        .anyMatch(facts.told()::contains);
     }
 
     /** Another setup: who was left to sleep may have been removed, and the place on the ladder may be gone. */
@@ -78,7 +102,7 @@ final class Climbs {
     /** Calls whoever may be called at the place, or the first place above it at which somebody may. */
     void enter(Callout.Facts facts, Optional<Place> from, Place last) {
         Ladder ladder = draft.ladder(facts.site());
-        Reach reach = new PeopleNow(draft, facts.priority());
+        Reach reach = PeopleNow.of(draft, facts);
         Set<String> freed = freed(facts, reach);
         var asleep = new TreeMap<>(facts.held());
         asleep.keySet().removeAll(freed);
@@ -93,7 +117,7 @@ final class Climbs {
         } else if (step.until().isPresent()) {
             Instant until = step.until().get();
             draft.put(new Callout.Held(after, step.place().orElseThrow(), until));
-            draft.log(after, "held until " + until + ": everybody on the ladder has quiet hours");
+            draft.log(after, "held until " + until + ": nobody on the ladder can be called before");
         } else if (from.isEmpty() && after.announced() < after.alarms().size()) {
             draft.log(after, "climbs once more: alarms joined that nobody has heard of");
             enter(after, Optional.of(new Place(ladder.again(), 0, 0)), last);
@@ -117,7 +141,7 @@ final class Climbs {
     /** Who was left to sleep and need not be any more: the alarm became more urgent, or their quiet hours were changed. */
     private Set<String> freed(Callout.Facts facts, Reach reach) {
         return facts.held().entrySet().stream()
-                .filter(one -> one.getValue().isAfter(draft.now()))
+                .filter(one -> one.getValue().isAfter(draft.now().plus(Notices.MOMENT)))
                 .map(Map.Entry::getKey)
                 .filter(contact -> reach.heldUntil(contact).isEmpty())
                 .collect(Collectors.toCollection(TreeSet::new));

@@ -68,13 +68,17 @@ final class Desks {
         notices.send(bundle);
     }
 
-    /** A held notice whose time has come may have to wait again: other quiet hours have begun, the limit is spent. */
+    /** A held notice whose time has come may have to wait again: for a carrier, for other quiet hours, for their limit. */
     private boolean waitsOn(Notice notice) {
         Contact contact = draft.setup().contacts().get(notice.contact());
         Optional<Instant> quiet =
                 contact == null ? Optional.empty() : PeopleNow.heldUntil(contact, notice.priority(), draft.now());
         Instant room = draft.desk(notice.contact()).room(draft.now(), notices.restraint(notice.contact()));
         Instant until = quiet.orElse(room);
+        if (new Carriers(draft).line(notice).isEmpty()) {
+            notices.keepForCarrier(notice);
+            return true;
+        }
         boolean waits = until.isAfter(draft.now()) && notice.priority() != Priority.CRITICAL;
         if (waits) {
             notices.keep(notice, until, quiet.isPresent() ? "quiet hours" : "their limit of texts");

@@ -19,7 +19,6 @@ import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Setup;
-import yardlight.escalation.setup.Site;
 
 /** A decision in the making: the old situation with what has been changed so far laid over it. */
 final class Draft implements Situation {
@@ -130,9 +129,9 @@ final class Draft implements Situation {
 
     /** The ladder of a site as it is set up now: an edit counts from the next step on. */
     Ladder ladder(String site) {
-        Site known = setup.sites().get(site);
-        Ladder ladder = known == null ? null : setup.ladders().get(known.ladder());
-        return ladder != null ? ladder : PeopleNow.EVERYBODY_ONCE;
+        return setup.site(site)
+                .map(known -> setup.ladders().get(known.ladder()))
+                .orElse(PeopleNow.EVERYBODY_ONCE);
     }
 
     /** The finished decision. A refusal changes nothing and leaves only its line in the log. */
@@ -214,6 +213,16 @@ final class Draft implements Situation {
                 .forEach(notice -> merged.put(notice.id(), notice));
         return merged.values().stream()
                 .filter(notice -> notice.state() == NoticeState.QUEUED || notice.state() == NoticeState.HELD)
+                .toList();
+    }
+
+    @Override
+    public List<Notice> queued(String channel) {
+        var merged = new TreeMap<String, Notice>();
+        before.queued(channel).forEach(notice -> merged.put(notice.id(), notice));
+        merged.putAll(notices);
+        return merged.values().stream()
+                .filter(notice -> Carriers.queued(setup, notice, channel))
                 .toList();
     }
 

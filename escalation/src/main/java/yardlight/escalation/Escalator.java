@@ -8,7 +8,7 @@ import yardlight.escalation.wording.Links;
  * else; the same arguments always give the same decision, apart from the answer codes, which are drawn.
  *
  * <p>Each stimulus is taken by the class that has its rules: {@link Reports} what boxes say, {@link Silence} what they
- * do not say, {@link Answers} what people do, {@link Fates} what carriers say; {@link Calls}, {@link Climbs} and {@link
+ * do not say, {@link Answers} what people do, {@link Fates} and {@link Outages} what carriers do; {@link Calls}, {@link Climbs} and {@link
  * Endings} are the life of a callout, {@link Notices} and {@link Desks} what reaches a person of it and when.
  */
 public final class Escalator {
@@ -47,6 +47,8 @@ public final class Escalator {
             case UNSHELVE -> new Answers(draft, calls).unshelve((Stimulus.Unshelve) stimulus);
             case RESET -> new Answers(draft, calls).reset((Stimulus.Reset) stimulus);
             case NOTICE_FATE -> new Fates(draft, calls.climbs()).take((Stimulus.NoticeFate) stimulus);
+            case OVERDUE -> new Fates(draft, calls.climbs()).overdue((Stimulus.Overdue) stimulus);
+            case CARRIER -> new Outages(draft, calls, notices).take((Stimulus.Carrier) stimulus);
             case HANDOVER -> new Answers(draft, calls).handover((Stimulus.Handover) stimulus);
             case SETUP_CHANGED -> new Reports(draft, calls).setup((Stimulus.SetupChanged) stimulus);
         };

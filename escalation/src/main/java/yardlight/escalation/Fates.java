@@ -1,55 +1,94 @@
 package yardlight.escalation;
 
-import java.util.Optional;
+import java.util.OptionalInt;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
 import yardlight.escalation.setup.Contact;
 
-/** What carriers say of notices: taken, delivered, refused. */
+/** What carriers say of notices: taken, delivered, refused, or nothing at all. */
 final class Fates {
 
     private final Draft draft;
     private final Climbs climbs;
+    private final Carriers carriers;
 
     Fates(Draft draft, Climbs climbs) {
         this.draft = draft;
         this.climbs = climbs;
+        this.carriers = new Carriers(draft);
     }
 
     /** Takes a carrier's word. When the last line of everybody on a rung refuses, the callout moves on at once. */
     Answer take(Stimulus.NoticeFate fate) {
-        draft.notice(fate.notice())
-                .flatMap(notice -> fate(notice, fate))
-                .ifPresent(refused -> refused.callouts().stream()
-                        .flatMap(id -> draft.callout(id).stream())
-                        .forEach(callout -> climbs.notReached(callout, refused.contact())));
+        draft.notice(fate.notice()).ifPresent(notice -> take(notice, fate));
         return new Answer.Done();
     }
 
-    /** Comes back with the notice if no line of its contact is left to try. */
-    private Optional<Notice> fate(Notice notice, Stimulus.NoticeFate fate) {
-        return switch (fate.fate()) {
+    private void take(Notice notice, Stimulus.NoticeFate fate) {
+        // What was taken is taken, by whichever line; the rest is no news once another line is tried.
+        boolean current = notice.state() == NoticeState.QUEUED && notice.line() == fate.line();
+        switch (fate.fate()) {
             case HANDED_OVER -> settled(notice, NoticeState.HANDED_OVER, fate.detail());
             case DELIVERED -> settled(notice, NoticeState.DELIVERED, fate.detail());
-            case REFUSED -> refused(notice, fate.detail());
-        };
+            case REFUSED -> {
+                if (current) {
+                    refused(notice, "refused: " + fate.detail());
+                }
+            }
+            case UNCERTAIN -> {
+                if (current) {
+                    uncertain(notice, fate.detail());
+                }
+            }
+        }
     }
 
-    private Optional<Notice> settled(Notice notice, NoticeState state, String detail) {
+    /** Nobody took it in time. The next line is tried without waiting for the rung; where there is none it stays. */
+    Answer overdue(Stimulus.Overdue said) {
+        draft.notice(said.notice())
+                .filter(notice -> notice.state() == NoticeState.QUEUED && notice.line() == said.line())
+                .ifPresent(notice -> next(notice).ifPresent(line -> onto(line, notice, "not handed over in time")));
+        return new Answer.Done();
+    }
+
+    private void settled(Notice notice, NoticeState state, String detail) {
         draft.put(notice.as(state));
         draft.log(notice, state.word().replace('-', ' ') + ": " + detail);
-        return Optional.empty();
     }
 
-    private Optional<Notice> refused(Notice notice, String detail) {
-        Contact contact = draft.setup().contacts().get(notice.contact());
-        boolean another = contact != null && notice.line() + 1 < contact.lines().size();
-        if (notice.state() != NoticeState.QUEUED) {
-            return Optional.empty();
+    private void refused(Notice notice, String words) {
+        OptionalInt next = next(notice);
+        if (next.isPresent()) {
+            onto(next.getAsInt(), notice, words);
+        } else {
+            draft.put(notice.as(NoticeState.REFUSED));
+            draft.log(notice, words + (hasMore(notice) ? "; no other carrier to them works" : "; no line is left"));
+            notice.callouts()
+                    .forEach(
+                            id -> draft.callout(id).ifPresent(callout -> climbs.notReached(callout, notice.contact())));
         }
-        Notice after = another ? notice.onLine(notice.line() + 1) : notice.as(NoticeState.REFUSED);
-        draft.put(after);
-        draft.log(notice, "refused: " + detail + (another ? "; the next line is tried" : "; no line is left"));
-        return another ? Optional.empty() : Optional.of(after);
+    }
+
+    private void uncertain(Notice notice, String words) {
+        OptionalInt next = next(notice);
+        if (next.isPresent()) {
+            onto(next.getAsInt(), notice, words);
+        } else {
+            settled(notice, NoticeState.HANDED_OVER, words);
+        }
+    }
+
+    private void onto(int line, Notice notice, String why) {
+        draft.put(notice.onLine(line));
+        draft.log(notice, why + "; the next line is tried");
+    }
+
+    private OptionalInt next(Notice notice) {
+        return hasMore(notice) ? carriers.line(notice.onLine(notice.line() + 1)) : OptionalInt.empty();
+    }
+
+    private boolean hasMore(Notice notice) {
+        Contact contact = draft.setup().contacts().get(notice.contact());
+        return contact != null && notice.line() + 1 < contact.lines().size();
     }
 }

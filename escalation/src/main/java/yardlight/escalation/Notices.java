@@ -25,12 +25,17 @@ final class Notices {
     /** The desk and the callout are due together, but one of them is first. */
     private static final Duration JUST_NOW = Duration.ofMinutes(1);
 
+    /** What the desk sends together within this time is not taken out of it and sent one by one. */
+    static final Duration MOMENT = Duration.ofSeconds(5);
+
     private final Draft draft;
     private final Texts texts;
+    private final Carriers carriers;
 
     Notices(Draft draft, Links links) {
         this.draft = draft;
         this.texts = new Texts(draft, links);
+        this.carriers = new Carriers(draft);
     }
 
     /** Calls these contacts. Who has a notice of this callout under way gets no second one. */
@@ -40,13 +45,25 @@ final class Notices {
             Optional<Notice> underWay = underWay(after.id(), contact);
             if (underWay.isEmpty() && !comesFromDesk(after, contact)) {
                 after = after.withOneMoreNotice();
-                call(make(after, contact, Optional.empty()));
+                call(make(after, contact));
             } else if (underWay.filter(notice -> mayInterrupt(notice, facts)).isPresent()) {
                 unhold(underWay.get());
-                call(make(after, contact, Optional.of(underWay.get().id())));
+                call(again(underWay.get(), after));
+            } else {
+                underWay.filter(notice -> notice.state() == NoticeState.QUEUED).ifPresent(this::anew);
             }
         }
         return reached(after, people).announcing();
+    }
+
+    /** The contact is called again, and still not reached: their best line may take it by now. */
+    private void anew(Notice notice) {
+        carriers.line(notice.onLine(0)).ifPresent(line -> {
+            if (line < notice.line()) {
+                draft.put(notice.onLine(line));
+                draft.log(notice, "tried again from line " + (line + 1));
+            }
+        });
     }
 
     /**
@@ -63,7 +80,7 @@ final class Notices {
         for (String contact : facts.told()) {
             if (underWay(after.id(), contact).isEmpty()) {
                 after = after.withOneMoreNotice();
-                join(make(after, contact, Optional.empty()));
+                join(make(after, contact));
             }
         }
         return after;
@@ -76,7 +93,7 @@ final class Notices {
             if (!facts.held().containsKey(one.getKey())
                     && underWay(after.id(), one.getKey()).isEmpty()) {
                 after = after.withOneMoreNotice();
-                keep(make(after, one.getKey(), Optional.empty()), one.getValue(), "quiet hours");
+                keep(make(after, one.getKey()), one.getValue(), "quiet hours");
             }
         }
         var all = new TreeMap<>(after.held());
@@ -130,7 +147,11 @@ final class Notices {
     }
 
     void send(Notice notice) {
-        Notice queued = notice.queued(texts.write(notice));
+        carriers.line(notice).ifPresentOrElse(line -> send(notice, line), () -> keepForCarrier(notice));
+    }
+
+    private void send(Notice notice, int line) {
+        Notice queued = notice.onLine(line).queued(texts.write(notice));
         draft.put(queued);
         draft.put(draft.desk(notice.contact()).sends(draft.now(), notice.callouts()));
         draft.log(queued, "queued: " + queued.text());
@@ -149,6 +170,11 @@ final class Notices {
         draft.log(notice, "held until " + until + ": " + why);
     }
 
+    /** Until a carrier is back; the contact's limit of texts counts once more by then. */
+    void keepForCarrier(Notice notice) {
+        keep(notice, draft.now().plus(Carriers.ASK_AGAIN), "no carrier to them works");
+    }
+
     private void unhold(Notice notice) {
         draft.put(draft.desk(notice.contact()).without(Set.of(notice.id())));
     }
@@ -160,7 +186,7 @@ final class Notices {
     /** Whether a notice waits for something that no longer keeps it: it became more urgent, or quiet hours were changed. */
     private boolean mayInterrupt(Notice waiting, Callout.Facts facts) {
         boolean slept = facts.held().containsKey(waiting.contact());
-        return waiting.heldUntil().filter(draft.now()::isBefore).isPresent()
+        return waiting.heldUntil().filter(draft.now().plus(MOMENT)::isBefore).isPresent()
                 && (slept || facts.priority().compareTo(waiting.priority()) > 0);
     }
 
@@ -200,12 +226,18 @@ final class Notices {
         return Restraint.perHour(known == null ? 1 : known.textsPerHour());
     }
 
-    private Notice make(Callout.Facts facts, String contact, Optional<String> id) {
+    private Notice make(Callout.Facts facts, String contact) {
         return Notice.made(
-                id.orElse(facts.id() + "." + facts.notices()),
-                contact,
-                List.of(facts.id()),
-                facts.priority(),
+                facts.id() + "." + facts.notices(), contact, List.of(facts.id()), facts.priority(), draft.now());
+    }
+
+    /** The same notice once more, with all that it was about: it may be a bundle that waits for a carrier. */
+    private Notice again(Notice waiting, Callout.Facts facts) {
+        return Notice.made(
+                waiting.id(),
+                waiting.contact(),
+                waiting.callouts(),
+                waiting.priority().orHigher(facts.priority()),
                 draft.now());
     }
 }

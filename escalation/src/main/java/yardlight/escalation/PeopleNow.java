@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Reach;
 import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.roster.Roster;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.setup.Site;
 
 /** Who is behind a ladder's entries at the time of the decision, for an alarm of one priority. */
 final class PeopleNow implements Reach {
@@ -25,17 +27,37 @@ final class PeopleNow implements Reach {
             0);
 
     private final Setup setup;
+    private final Carriers carriers;
     private final Priority priority;
+    private final boolean reachableOnly;
     private final Instant now;
 
-    PeopleNow(Draft draft, Priority priority) {
+    private PeopleNow(Draft draft, Priority priority, boolean reachableOnly) {
         this.setup = draft.setup();
+        this.carriers = new Carriers(draft);
         this.priority = priority;
+        this.reachableOnly = reachableOnly;
         this.now = draft.now();
+    }
+
+    PeopleNow(Draft draft, Priority priority) {
+        this(draft, priority, false);
+    }
+
+    /** For this callout. That a carrier is down is nothing for those who would hear of it once it is back. */
+    static PeopleNow of(Draft draft, Callout.Facts facts) {
+        return new PeopleNow(draft, facts.priority(), facts.site().equals(Site.GATEWAY));
     }
 
     @Override
     public List<String> people(String call) {
+        return named(call).stream()
+                .filter(contact ->
+                        !reachableOnly || carriers.reach(setup.contacts().get(contact)))
+                .toList();
+    }
+
+    private List<String> named(String call) {
         if (call.equals(Rung.EVERYONE)) {
             return List.copyOf(setup.contacts().keySet());
         }
@@ -47,7 +69,10 @@ final class PeopleNow implements Reach {
 
     @Override
     public Optional<Instant> heldUntil(String contact) {
-        return Optional.ofNullable(setup.contacts().get(contact)).flatMap(known -> heldUntil(known, priority, now));
+        return Optional.ofNullable(setup.contacts().get(contact))
+                .flatMap(known -> heldUntil(known, priority, now)
+                        .or(() ->
+                                carriers.reach(known) ? Optional.empty() : Optional.of(now.plus(Carriers.ASK_AGAIN))));
     }
 
     /** Critical gets through whatever the quiet hours say. */

@@ -144,6 +144,16 @@ public final class Picture implements Situation {
     }
 
     @Override
+    public List<Notice> queued(String channel) {
+        var found = new TreeMap<String, Notice>();
+        unsent.values()
+                .forEach(of -> of.values().stream()
+                        .filter(notice -> Carriers.queued(setup, notice, channel))
+                        .forEach(notice -> found.put(notice.id(), notice)));
+        return List.copyOf(found.values());
+    }
+
+    @Override
     public Optional<BoxWatch> box(String id) {
         return Optional.ofNullable(boxes.get(id));
     }

@@ -21,6 +21,7 @@ import yardlight.escalation.alarm.Timing;
 import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Point;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.setup.Site;
 
 /** What boxes say, and what the alarms make of it: in the order of the time at which it happened. */
 final class Reports {
@@ -116,19 +117,20 @@ final class Reports {
     Answer setup(Stimulus.SetupChanged changed) {
         Set<String> sites = new LinkedHashSet<>(draft.setup().sites().keySet());
         sites.addAll(changed.setup().sites().keySet());
+        sites.add(Site.GATEWAY);
         Setup before = draft.setup();
         draft.setup(changed.setup());
         draft.log(Entry.What.SETUP, Map.of("person", changed.by()), "setup changed by " + changed.by());
         new Silence(draft, calls).setup(before);
         for (String site : sites) {
             draft.alarmsAt(site).forEach(this::align);
-            if (!before.sites().containsKey(site)) {
+            if (before.site(site).isEmpty()) {
                 draft.alarmsAt(site).stream()
                         .filter(alarm -> alarm.state().calls())
                         .forEach(alarm -> calling.add(alarm.key()));
             }
             finish(site);
-            if (draft.setup().sites().containsKey(site)) {
+            if (draft.setup().site(site).isPresent()) {
                 calls.endings().settleAll(site);
                 draft.calloutsAt(site).forEach(calls.climbs()::reconsider);
             }
@@ -138,7 +140,7 @@ final class Reports {
 
     /** Calls for what calls by the end of all reports, and ends what has nothing left to wait for. */
     void finish(String site) {
-        if (draft.setup().sites().containsKey(site)) {
+        if (draft.setup().site(site).isPresent()) {
             calls.call(site, calling);
             // An alarm that came back more urgent than it was is raised as well.
             raised.addAll(calling);

@@ -157,17 +157,14 @@ final class Silence {
 
     /** Says what changes, and nothing else: a heartbeat that only confirms what is known leaves no trace in the log. */
     private boolean say(Box box, AlarmKey key, boolean active) {
-        var alarm = draft.alarm(key);
-        boolean known = alarm.active()
-                ? alarm.clearingSince().isEmpty()
-                : alarm.pendingSince().isPresent();
-        if (known != active) {
+        boolean news = draft.alarm(key).reported() != active;
+        if (news) {
             reports.report(
                     new Report(
                             key, Optional.of(box.id()), active, Optional.empty(), Measured.NOTHING, draft.now(), false),
                     Priority.HIGH);
         }
-        return known != active;
+        return news;
     }
 
     private void log(Box box, String words) {

@@ -38,5 +38,8 @@ public interface Situation {
     /** The notices of a callout that were not sent yet. */
     List<Notice> unsent(String callout);
 
+    /** The notices that are to be sent by this channel now. */
+    List<Notice> queued(String channel);
+
     Optional<BoxWatch> box(String id);
 }

@@ -25,6 +25,8 @@ public sealed interface Stimulus {
         UNSHELVE,
         RESET,
         NOTICE_FATE,
+        OVERDUE,
+        CARRIER,
         HANDOVER,
         SETUP_CHANGED
     }
@@ -128,8 +130,12 @@ public sealed interface Stimulus {
         }
     }
 
-    /** A carrier said what became of a notice. */
-    record NoticeFate(String notice, Fate fate, String detail) implements Stimulus {
+    /**
+     * A carrier said what became of a notice.
+     *
+     * @param line the line by which it was sent
+     */
+    record NoticeFate(String notice, int line, Fate fate, String detail) implements Stimulus {
         @Override
         public Kind kind() {
             return Kind.NOTICE_FATE;
@@ -141,7 +147,34 @@ public sealed interface Stimulus {
         HANDED_OVER,
         DELIVERED,
         /** This line does not take it and never will. */
-        REFUSED
+        REFUSED,
+        /** It was sent twice and no answer came: the line may have taken it or not. */
+        UNCERTAIN
+    }
+
+    /**
+     * A notice is still on our hands although its time is up.
+     *
+     * @param line the line that it was waiting for
+     */
+    record Overdue(String notice, int line) implements Stimulus {
+        @Override
+        public Kind kind() {
+            return Kind.OVERDUE;
+        }
+    }
+
+    /**
+     * A carrier takes nothing, or takes messages again.
+     *
+     * @param channel name of the channel
+     * @param words what was found, for the log
+     */
+    record Carrier(String channel, boolean down, String words) implements Stimulus {
+        @Override
+        public Kind kind() {
+            return Kind.CARRIER;
+        }
     }
 
     /** A roster's tour changed hands; the log says who has it now. */

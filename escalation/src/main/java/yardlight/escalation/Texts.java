@@ -55,9 +55,8 @@ final class Texts {
 
     private Subject subject(Alarm alarm) {
         String id = alarm.key().site();
-        Site known = draft.setup().sites().get(id);
         // A site can be gone from the setup while a text about it is on its way.
-        Site site = known != null ? known : new Site(id, id, ZoneOffset.UTC, "");
+        Site site = draft.setup().site(id).orElseGet(() -> new Site(id, id, ZoneOffset.UTC, ""));
         return new Subject(
                 site, draft.setup().point(alarm.key().site(), alarm.key().point()), alarm);
     }

@@ -127,7 +127,7 @@ class EscalatorTest {
 
         refuse(notice);
         assertThat(picture.notice(notice.id()).orElseThrow().line()).isEqualTo(1);
-        refuse(notice);
+        refuse(picture.notice(notice.id()).orElseThrow());
 
         assertThat(picture.notice(notice.id()).orElseThrow().state()).isEqualTo(NoticeState.REFUSED);
         assertThat(theCallout().place().rung()).isGreaterThan(0);
@@ -158,7 +158,9 @@ class EscalatorTest {
     }
 
     private void refuse(Notice notice) {
-        decide(NIGHT.plusSeconds(2), new Stimulus.NoticeFate(notice.id(), Stimulus.Fate.REFUSED, "550 no such user"));
+        decide(
+                NIGHT.plusSeconds(2),
+                new Stimulus.NoticeFate(notice.id(), notice.line(), Stimulus.Fate.REFUSED, "550 no such user"));
     }
 
     private Decision decide(Instant now, Stimulus stimulus) {

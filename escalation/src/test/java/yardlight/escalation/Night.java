@@ -120,7 +120,7 @@ public final class Night {
 
     private void deliver(Instant at, Notice notice) {
         texts.add(new Text(at, notice.contact(), notice.text(), notice.priority()));
-        simulation.at(at, new Stimulus.NoticeFate(notice.id(), Stimulus.Fate.HANDED_OVER, "250 taken"));
+        simulation.at(at, new Stimulus.NoticeFate(notice.id(), notice.line(), Stimulus.Fate.HANDED_OVER, "250 taken"));
         Duration after = answering.get(notice.contact());
         if (after != null) {
             simulation.at(at.plus(after), new Stimulus.AnswerNotice(notice.id(), "link"));

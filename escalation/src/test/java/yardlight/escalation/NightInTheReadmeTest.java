@@ -99,7 +99,9 @@ class NightInTheReadmeTest {
     private static void carry(Simulation simulation, Happening step) {
         for (Notice notice : step.decision().changes().notices()) {
             if (notice.state() == NoticeState.QUEUED) {
-                simulation.at(step.at(), new Stimulus.NoticeFate(notice.id(), Stimulus.Fate.HANDED_OVER, "250 OK"));
+                simulation.at(
+                        step.at(),
+                        new Stimulus.NoticeFate(notice.id(), notice.line(), Stimulus.Fate.HANDED_OVER, "250 OK"));
                 boolean awake = notice.contact().equals("ben") || step.at().isAfter(at("2026-11-25T05:00"));
                 if (awake) {
                     var answer = new Stimulus.AnswerNotice(notice.id(), "link");

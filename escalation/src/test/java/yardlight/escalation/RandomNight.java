@@ -3,10 +3,13 @@ package yardlight.escalation;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Measured;
@@ -37,6 +40,10 @@ final class RandomNight {
     private final Simulation simulation;
     private final Instant evening;
     private final List<Happening> happenings = new ArrayList<>();
+    private final Map<Happening, List<Notice>> sent = new IdentityHashMap<>();
+    private final Set<String> queued = new HashSet<>();
+    private final Map<Happening, Set<String>> down = new IdentityHashMap<>();
+    private Set<String> downNow = Set.of();
 
     RandomNight(long seed) {
         random = new Random(seed);
@@ -44,12 +51,16 @@ final class RandomNight {
         evening = EVENINGS.get(random.nextInt(EVENINGS.size())).plusSeconds(random.nextInt(3600));
         var code = new AtomicInteger(10);
         simulation = new Simulation(setup, new Escalator(Links.NONE, code::getAndIncrement));
-        simulation.watch(happenings::add);
+        simulation.watch(this::note);
         simulation.watch(this::carrierAndPeople);
     }
 
     /** Plays ten hours of trouble and then lets everything run out for as long as it takes. */
     RandomNight play() {
+        boolean outages = random.nextInt(3) == 0;
+        for (int i = outages ? 1 + random.nextInt(4) : 0; i > 0; i--) {
+            outage(evening.plusSeconds(random.nextInt(9 * 3600)));
+        }
         int things = 5 + random.nextInt(60);
         for (int i = 0; i < things; i++) {
             Instant at = evening.plusSeconds(random.nextInt(10 * 3600));
@@ -71,6 +82,39 @@ final class RandomNight {
         return happenings;
     }
 
+    /** The notices that began to be sent in this step; one that only goes on to another line is not among them. */
+    List<Notice> sent(Happening step) {
+        return sent.get(step);
+    }
+
+    /** The channels whose carrier was down in this step. */
+    Set<String> down(Happening step) {
+        return down.get(step);
+    }
+
+    boolean hadOutages() {
+        return down.values().stream().anyMatch(channels -> !channels.isEmpty());
+    }
+
+    private void note(Happening step) {
+        happenings.add(step);
+        if (step.stimulus() instanceof Stimulus.Carrier said) {
+            downNow = new HashSet<>(downNow);
+            downNow.remove(said.channel());
+            downNow.addAll(said.down() ? Set.of(said.channel()) : Set.of());
+        }
+        down.put(step, downNow);
+        List<Notice> begun = new ArrayList<>();
+        for (Notice notice : step.decision().changes().notices()) {
+            if (notice.state() != NoticeState.QUEUED) {
+                queued.remove(notice.id());
+            } else if (queued.add(notice.id())) {
+                begun.add(notice);
+            }
+        }
+        sent.put(step, begun);
+    }
+
     private void trouble(Instant at) {
         Site site = List.copyOf(setup.sites().values())
                 .get(random.nextInt(setup.sites().size()));
@@ -87,6 +131,17 @@ final class RandomNight {
             case 5 -> simulation.at(at, new Stimulus.Reset(key, "owner"));
             case 6 -> flood(at, site.id(), box);
             default -> simulation.at(at, new Stimulus.Reported(box, List.of(report(key, at, random.nextInt(3) > 0))));
+        }
+    }
+
+    /** Carriers come back in the end, some at once and some after hours; often both are away together. */
+    private void outage(Instant at) {
+        int seconds = random.nextBoolean() ? random.nextInt(200) : random.nextInt(3600);
+        List<String> channels = List.of("sms-mail", "mail");
+        for (String channel : random.nextBoolean() ? channels : List.of(channels.get(random.nextInt(2)))) {
+            Instant from = at.plusSeconds(random.nextInt(30));
+            simulation.at(from, new Stimulus.Carrier(channel, true, "cannot be reached"));
+            simulation.at(from.plusSeconds(seconds), new Stimulus.Carrier(channel, false, "answers"));
         }
     }
 
@@ -134,10 +189,15 @@ final class RandomNight {
             if (notice.state() != NoticeState.QUEUED) {
                 continue;
             }
-            Stimulus.Fate fate = random.nextInt(10) == 0 ? Stimulus.Fate.REFUSED : Stimulus.Fate.HANDED_OVER;
+            Stimulus.Fate fate = random.nextInt(10) == 0
+                    ? random.nextBoolean() ? Stimulus.Fate.REFUSED : Stimulus.Fate.UNCERTAIN
+                    : Stimulus.Fate.HANDED_OVER;
+            if (random.nextInt(20) == 0) {
+                simulation.at(happening.at().plusSeconds(30), new Stimulus.Overdue(notice.id(), notice.line()));
+            }
             simulation.at(
                     happening.at().plusSeconds(random.nextInt(10) == 0 ? random.nextInt(900) : random.nextInt(4)),
-                    new Stimulus.NoticeFate(notice.id(), fate, "the carrier's words"));
+                    new Stimulus.NoticeFate(notice.id(), notice.line(), fate, "the carrier's words"));
             if (random.nextInt(5) == 0) {
                 Instant when = happening.at().plusSeconds(5L + random.nextInt(1200));
                 simulation.at(when, new Stimulus.AnswerNotice(notice.id(), "link"));

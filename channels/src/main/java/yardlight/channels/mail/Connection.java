@@ -52,6 +52,19 @@ final class Connection {
         }
     }
 
+    /** Lets itself in, no more. Empty when it came that far, else what was in the way. */
+    Optional<String> knock() {
+        try {
+            open();
+            return Optional.empty();
+        } catch (MessagingException | IOException e) {
+            return Optional.of(verdict(e).detail());
+        } catch (RuntimeException e) {
+            LOG.warn("the mail library failed at {}", dialogue.stage().step(), e);
+            return Optional.of(verdict(e).detail());
+        }
+    }
+
     /** The last message did not fail for its own sake, but for ours or the server's. */
     boolean isTroubled() {
         return Verdict.isOurs(dialogue.stage(), dialogue.reply());

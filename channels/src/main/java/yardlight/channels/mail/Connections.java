@@ -80,8 +80,24 @@ final class Connections implements AutoCloseable {
         } else {
             connection.close();
         }
-        trouble = connection.isTroubled() ? Optional.of(attempt.detail()) : Optional.empty();
-        return attempt;
+        boolean troubled = connection.isTroubled();
+        trouble = troubled ? Optional.of(attempt.detail()) : Optional.empty();
+        return troubled ? attempt.forEveryMessage() : attempt;
+    }
+
+    /** Opens one more connection, up to the point at which a message could be sent, and takes leave again. */
+    Optional<String> knock() {
+        if (isClosed()) {
+            return Optional.of("the channel is closed");
+        }
+        var connection = new Connection(office);
+        try {
+            long whole = office.settings().timeouts().whole().toNanos();
+            trouble = limits.within(whole, connection, Connection::knock);
+            return trouble;
+        } finally {
+            connection.close();
+        }
     }
 
     /** The one used last: the others then get old and are closed. When one has died so have the others, most likely. */

@@ -49,6 +49,11 @@ public final class SmtpChannel implements Channel {
                 .orElseGet(() -> Attempt.deferred(NOT_CONFIGURED));
     }
 
+    @Override
+    public Optional<String> knock() {
+        return connections.map(Connections::knock).orElse(Optional.of(NOT_CONFIGURED));
+    }
+
     private Attempt send(Message message, Connections open) {
         Office office = open.office();
         try {

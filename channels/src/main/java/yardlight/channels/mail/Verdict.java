@@ -9,14 +9,16 @@ import yardlight.channels.Attempt;
 /**
  * What a server's reply, or its silence, means for a message.
  *
- * <p>RFC 5321 4.2.1: the first digit decides. Three rules come before it. What is said before RCPT is between us and the
+ * <p>RFC 5321 4.2.1: the first digit decides. Four rules come before it. What is said before RCPT is between us and the
  * server and never held against the line, so the message waits while the owner is told. A missing login is the same
- * wherever it is said. And 552 at RCPT for too many recipients is transient (4.5.3.1.10).
+ * wherever it is said, and so is 421, with which a server closes whatever it was asked (3.8). And 552 at RCPT for too many recipients is transient (4.5.3.1.10).
  */
 final class Verdict {
 
     /** Login wanted, too weak, taken for wrong, or only with TLS: RFC 4954 6. */
     private static final Set<Integer> LOGIN_CODES = Set.of(530, 534, 535, 538);
+
+    private static final int CLOSING = 421;
 
     private static final Pattern TOO_MANY_RECIPIENTS = Pattern.compile("too many|\\b[45]\\.5\\.3\\b");
 
@@ -43,7 +45,8 @@ final class Verdict {
     /** Whether it is between us and the server, so that every message would fare like this one. */
     static boolean isOurs(Stage stage, Optional<Reply> reply) {
         return !stage.concernsLine()
-                || reply.map(given -> LOGIN_CODES.contains(given.code())).orElse(true);
+                || reply.map(given -> given.code() == CLOSING || LOGIN_CODES.contains(given.code()))
+                        .orElse(true);
     }
 
     private static Attempt negative(Stage stage, Reply reply) {

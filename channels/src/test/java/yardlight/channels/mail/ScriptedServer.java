@@ -22,15 +22,15 @@ import java.util.concurrent.atomic.AtomicInteger;
  *
  * <p>Commands are named by their verb; {@code GREETING} is what is said first, {@code .} is the end of the text.
  */
-final class ScriptedServer implements AutoCloseable {
+public final class ScriptedServer implements AutoCloseable {
 
     /** What came in: the text as it was before dots were doubled, with CRLF. */
-    record Mail(String from, String to, String text) {}
+    public record Mail(String from, String to, String text) {}
 
     /** An answer: words, and what happens after them. */
-    record Step(String words, After after) {}
+    public record Step(String words, After after) {}
 
-    enum After {
+    public enum After {
         STAY,
         HANG_UP,
         /** The connection is gone with an RST. */
@@ -56,24 +56,24 @@ final class ScriptedServer implements AutoCloseable {
     private final Map<String, Step> once = new ConcurrentHashMap<>();
     private final Set<Socket> guests = ConcurrentHashMap.newKeySet();
     private final CountDownLatch over = new CountDownLatch(1);
-    final List<Mail> mails = new CopyOnWriteArrayList<>();
-    final List<String> commands = new CopyOnWriteArrayList<>();
-    final AtomicInteger connections = new AtomicInteger();
+    public final List<Mail> mails = new CopyOnWriteArrayList<>();
+    public final List<String> commands = new CopyOnWriteArrayList<>();
+    public final AtomicInteger connections = new AtomicInteger();
 
-    ScriptedServer() throws IOException {
+    public ScriptedServer() throws IOException {
         door = new ServerSocket(0, 50, InetAddress.getLoopbackAddress());
         start(this::welcome);
     }
 
-    int port() {
+    public int port() {
         return door.getLocalPort();
     }
 
-    ScriptedServer says(String command, String words) {
+    public ScriptedServer says(String command, String words) {
         return does(command, words, After.STAY);
     }
 
-    ScriptedServer does(String command, String words, After after) {
+    public ScriptedServer does(String command, String words, After after) {
         script.put(command, new Step(words, after));
         return this;
     }

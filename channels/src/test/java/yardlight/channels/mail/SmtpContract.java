@@ -56,6 +56,11 @@ abstract class SmtpContract extends ChannelContract {
     }
 
     @Override
+    protected void outsideIsAway() {
+        server.does("GREETING", "421 4.3.2 too busy", After.HANG_UP);
+    }
+
+    @Override
     protected List<Arrival> arrivals() {
         return server.mails.stream().map(SmtpContract::arrival).toList();
     }

@@ -125,6 +125,36 @@ class SmtpTroubleIT {
                 .isBetween(Duration.ofMillis(1_400), Duration.ofSeconds(6));
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "GREETING, 421 4.3.2 busy, HANG_UP", "EHLO, 421 4.3.2 busy, HANG_UP", "MAIL, 421 4.3.2 busy, HANG_UP",
+        "RCPT, 421 4.3.2 busy, HANG_UP", "DATA, 421 4.3.2 busy, HANG_UP", "MAIL, 550 5.7.1 blocked, STAY",
+        "RCPT, 530 5.7.0 login first, STAY", "GREETING, '', SILENCE", ".,'', HANG_UP"
+    })
+    void what_every_message_would_meet_is_told_from_what_is_about_the_line(String command, String words, After after) {
+        server.does(command, words, after);
+
+        assertThat(send().general()).isTrue();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"RCPT, 450 4.2.0 grey", "RCPT, 552 5.2.2 full", "RCPT, 550 5.1.1 no", "DATA, 451 4.3.0 later"})
+    void what_is_about_the_line_is_not_held_against_the_carrier(String command, String words) {
+        server.says(command, words);
+
+        assertThat(send().general()).isFalse();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"GREETING, SILENCE", "EHLO, DRIP", "GREETING, HANG_UP"})
+    @Timeout(value = 10, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+    void a_knock_ends_in_time_too(String command, After what) {
+        server.does(command, "", what);
+
+        assertThat(channel.knock()).isPresent();
+        assertThat(server.mails).isEmpty();
+    }
+
     @Test
     void nobody_at_home_waits_and_the_owner_is_told() throws IOException {
         int port;

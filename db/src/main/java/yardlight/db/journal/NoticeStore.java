@@ -24,8 +24,8 @@ final class NoticeStore {
     private static final String TAKE_OUT = "delete from outbox where notice = ?";
     private static final String PUT_IN =
             "insert into outbox (notice, channel, ready_at, queued_at, deferrals, doubts) values (?, ?, ?, ?, 0, 0)";
-    private static final String PUT_OFF =
-            "update outbox set ready_at = ?, claimed_by = null, deferrals = ?, doubts = ?" + " where notice = ?";
+    private static final String PUT_OFF = "update outbox set ready_at = ?, claimed_by = null, deferrals = ?, doubts = ?"
+            + " where notice = ? and queued_at = ?";
 
     private record Link(String notice, String callout) {}
 
@@ -69,6 +69,7 @@ final class NoticeStore {
             statement.setInt(2, retry.deferrals());
             statement.setInt(3, retry.doubts());
             statement.setString(4, retry.notice());
+            statement.setObject(5, Column.stored(retry.since()));
         });
     }
 

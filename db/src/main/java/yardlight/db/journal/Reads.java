@@ -25,6 +25,8 @@ final class Reads {
     private static final String NOTICES = NoticeColumns.TABLE.select() + " where id = any(?)";
     private static final String UNSENT = NoticeColumns.TABLE.select()
             + " where id in (select notice from notice_callout where callout = any(?)) and state in ('queued', 'held')";
+    private static final String QUEUED = NoticeColumns.TABLE.select()
+            + " where id in (select notice from outbox where channel = any(?)) and state = 'queued'";
     private static final String DESKS = DeskColumns.TABLE.select();
     private static final String BOXES = BoxColumns.TABLE.select() + " where box = any(?)";
     private static final String FLOODS = FloodColumns.TABLE.select() + " where site = any(?)";
@@ -61,6 +63,10 @@ final class Reads {
 
     List<KeptNotice> unsent(Collection<String> callouts) {
         return pen.among(UNSENT, callouts, NoticeColumns::read);
+    }
+
+    List<KeptNotice> queued(String channel) {
+        return pen.among(QUEUED, List.of(channel), NoticeColumns::read);
     }
 
     List<Desk> desks() {

@@ -44,7 +44,7 @@ public final class Sheet implements Situation {
     public void prepare(Wants wants) {
         slice.newAlarms.clear();
         slice.newCallouts.clear();
-        if (wants.people || !wants.desks.isEmpty() || !wants.answered.isEmpty()) {
+        if (wants.calls()) {
             slice.needDesks();
         }
         List<String> callouts = prepareNotices(wants);
@@ -56,6 +56,9 @@ public final class Sheet implements Situation {
         slice.needSites(sites);
         var alarms = new ArrayList<>(wants.alarms);
         slice.newCallouts.forEach(callout -> alarms.addAll(callout.facts().alarms()));
+        if (wants.calls()) {
+            setup().channels().forEach(channel -> alarms.add(Setup.carrier(channel)));
+        }
         slice.needAlarms(alarms);
         slice.needCallouts(slice.newAlarms.stream()
                 .flatMap(alarm -> alarm.callout().stream())
@@ -164,6 +167,12 @@ public final class Sheet implements Situation {
     public List<Notice> unsent(String callout) {
         slice.needUnsent(List.of(callout));
         return slice.picture.unsent(callout);
+    }
+
+    @Override
+    public List<Notice> queued(String channel) {
+        slice.needQueued(channel);
+        return slice.picture.queued(channel);
     }
 
     @Override

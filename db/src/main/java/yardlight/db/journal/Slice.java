@@ -154,6 +154,13 @@ final class Slice {
                 .forEach(this::keep);
     }
 
+    /** What is in the outbox now; not remembered, for it is asked for only when a carrier goes down. */
+    void needQueued(String channel) {
+        reads.queued(channel).stream()
+                .filter(one -> notices.add(one.notice().id()))
+                .forEach(this::keep);
+    }
+
     void needBoxes(Collection<String> ids) {
         List<BoxWatch> found = reads.boxes(ids.stream().filter(boxes::add).toList());
         found.forEach(watch -> kept.boxes.put(watch.box(), watch));

@@ -8,6 +8,7 @@ import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.heartbeat.Verdict;
 import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.setup.Site;
 
 /**
  * What a batch is going to ask for, so that it can be read beforehand in a few queries. Nothing breaks when something is
@@ -49,6 +50,8 @@ public final class Wants {
             case DESK_DUE -> desks.add(((Stimulus.DeskDue) stimulus).contact());
             case ANSWER_NOTICE -> answered.add(((Stimulus.AnswerNotice) stimulus).notice());
             case NOTICE_FATE -> notices.add(((Stimulus.NoticeFate) stimulus).notice());
+            case OVERDUE -> notices.add(((Stimulus.Overdue) stimulus).notice());
+            case CARRIER -> carrier((Stimulus.Carrier) stimulus);
             case SETUP_CHANGED -> changed(((Stimulus.SetupChanged) stimulus).setup());
             case HANDOVER -> {
                 // Says who is on call by the setup, which is always at hand.
@@ -96,9 +99,23 @@ public final class Wants {
         people = true;
     }
 
+    private void carrier(Stimulus.Carrier said) {
+        alarm(Setup.carrier(said.channel()));
+        setup.contacts().values().stream()
+                .filter(contact ->
+                        contact.lines().stream().anyMatch(line -> line.channel().equals(said.channel())))
+                .forEach(contact -> desks.add(contact.id()));
+    }
+
+    /** Whether people may be called, so that it matters which carriers are down. */
+    boolean calls() {
+        return people || !desks.isEmpty() || !answered.isEmpty();
+    }
+
     private void changed(Setup next) {
         sites.addAll(setup.sites().keySet());
         sites.addAll(next.sites().keySet());
+        sites.add(Site.GATEWAY);
         floods.addAll(sites);
         people = true;
     }

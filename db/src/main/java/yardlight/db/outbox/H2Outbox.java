@@ -18,7 +18,7 @@ final class H2Outbox implements Outbox {
             + " order by o.channel, o.ready_at fetch first %d rows only";
 
     private final JdbcTemplate jdbc;
-    private final Set<String> claimed = new HashSet<>();
+    private final Set<Claim> claimed = new HashSet<>();
 
     H2Outbox(JdbcTemplate jdbc) {
         this.jdbc = jdbc;
@@ -41,10 +41,10 @@ final class H2Outbox implements Outbox {
         values.add(Column.stored(now));
         List<Outgoing> free =
                 jdbc.query(CLAIM.formatted(which, limit + claimed.size()), OutboxRow::read, values.toArray()).stream()
-                        .filter(outgoing -> !claimed.contains(outgoing.id()))
+                        .filter(outgoing -> !claimed.contains(Claim.of(outgoing)))
                         .limit(limit)
                         .toList();
-        free.forEach(outgoing -> claimed.add(outgoing.id()));
+        free.forEach(outgoing -> claimed.add(Claim.of(outgoing)));
         return free;
     }
 
@@ -59,12 +59,22 @@ final class H2Outbox implements Outbox {
 
     @Override
     public synchronized void done(Outgoing outgoing) {
-        claimed.remove(outgoing.id());
+        claimed.remove(Claim.of(outgoing));
     }
 
     @Override
     public synchronized void giveBack(Outgoing outgoing) {
-        claimed.remove(outgoing.id());
+        claimed.remove(Claim.of(outgoing));
+    }
+
+    @Override
+    public List<Outgoing> waiting(Instant from, Instant to, int limit) {
+        return Wanted.waiting(jdbc, from, to, limit);
+    }
+
+    @Override
+    public Optional<Instant> nextRung(Outgoing outgoing) {
+        return Wanted.nextRung(jdbc, outgoing);
     }
 
     @Override

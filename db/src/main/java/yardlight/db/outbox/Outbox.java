@@ -32,6 +32,15 @@ public interface Outbox {
     /** It was not sent: it may be claimed again at once. */
     void giveBack(Outgoing outgoing);
 
+    /**
+     * Notices of any channel that got into the outbox after {@code from} and not after {@code to}, the longest waiting
+     * first; claimed or not.
+     */
+    List<Outgoing> waiting(Instant from, Instant to, int limit);
+
+    /** When the next rung is due of what the notice is about; empty when none is. */
+    Optional<Instant> nextRung(Outgoing outgoing);
+
     /** Whether somebody is called anyway if this is not sent: one of its callouts has a next step. */
     boolean followed(Outgoing outgoing);
 

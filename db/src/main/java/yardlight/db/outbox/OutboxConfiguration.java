@@ -12,6 +12,11 @@ import yardlight.db.disk.Vendor;
 class OutboxConfiguration {
 
     @Bean
+    DownCarriers downCarriers(DataSource source) {
+        return new DownCarriers(new JdbcTemplate(source));
+    }
+
+    @Bean
     Outbox outbox(DataSource source) {
         var jdbc = new JdbcTemplate(source);
         return switch (Vendor.of(source)) {

@@ -30,7 +30,11 @@ final class PostgresOutbox implements Outbox {
                 update outbox set ready_at = ?, claimed_by = ? where notice in (select notice from picked)
                 returning notice, channel, queued_at, deferrals, doubts)
             """ + "select " + OutboxRow.COLUMNS + " from claimed o join notice n on n.id = o.notice";
-    private static final String RENEW = "update outbox set ready_at = ? where notice = ? and claimed_by = ?";
+
+    /** The row as it was claimed: the notice may be there again for another line. */
+    private static final String MINE = " where notice = ? and claimed_by = ? and queued_at = ?";
+
+    private static final String RENEW = "update outbox set ready_at = ?" + MINE;
 
     /** Waits for nobody: a row that the writer is storing at this moment needs no lease any more. */
     private static final String RENEW_ALL = """
@@ -38,12 +42,11 @@ final class PostgresOutbox implements Outbox {
                 select notice from outbox where notice in (%s) and claimed_by = ? for update skip locked)
             """;
 
-    private static final String GIVE_BACK =
-            "update outbox set ready_at = queued_at, claimed_by = null where notice = ? and claimed_by = ?";
+    private static final String GIVE_BACK = "update outbox set ready_at = queued_at, claimed_by = null" + MINE;
 
     private final JdbcTemplate jdbc;
     private final String claimer;
-    private final Map<String, Instant> leases = new ConcurrentHashMap<>();
+    private final Map<Claim, Instant> leases = new ConcurrentHashMap<>();
 
     PostgresOutbox(JdbcTemplate jdbc, String claimer) {
         this.jdbc = jdbc;
@@ -71,21 +74,22 @@ final class PostgresOutbox implements Outbox {
         List<Outgoing> claimed = jdbc.query(CLAIM.formatted(which), OutboxRow::read, values.toArray()).stream()
                 .sorted(Comparator.comparing(Outgoing::queuedAt).thenComparing(Outgoing::id))
                 .toList();
-        claimed.forEach(outgoing -> leases.put(outgoing.id(), now.plus(LEASE)));
+        claimed.forEach(outgoing -> leases.put(Claim.of(outgoing), now.plus(LEASE)));
         return claimed;
     }
 
     @Override
     public boolean wanted(Outgoing outgoing, Instant now) {
-        int ours = jdbc.update(RENEW, Column.stored(now.plus(LEASE)), outgoing.id(), claimer);
-        leases.replace(outgoing.id(), now.plus(LEASE));
+        int ours = jdbc.update(
+                RENEW, Column.stored(now.plus(LEASE)), outgoing.id(), claimer, Column.stored(outgoing.queuedAt()));
+        leases.replace(Claim.of(outgoing), now.plus(LEASE));
         return ours > 0 && Wanted.ask(jdbc, outgoing);
     }
 
     @Override
     public void renew(Instant now) {
         Instant before = now.plus(RENEW_BELOW);
-        List<String> ending = leases.entrySet().stream()
+        List<Claim> ending = leases.entrySet().stream()
                 .filter(lease -> lease.getValue().isBefore(before))
                 .map(Map.Entry::getKey)
                 .toList();
@@ -93,22 +97,32 @@ final class PostgresOutbox implements Outbox {
             return;
         }
         var values = new ArrayList<Object>(List.of(Column.stored(now.plus(LEASE))));
-        values.addAll(ending);
+        ending.forEach(claim -> values.add(claim.notice()));
         values.add(claimer);
         jdbc.update(RENEW_ALL.formatted(OutboxRow.marks(ending)), values.toArray());
-        ending.forEach(id -> leases.replace(id, now.plus(LEASE)));
+        ending.forEach(claim -> leases.replace(claim, now.plus(LEASE)));
     }
 
     /** The writer has taken the row out, or put it off. */
     @Override
     public void done(Outgoing outgoing) {
-        leases.remove(outgoing.id());
+        leases.remove(Claim.of(outgoing));
     }
 
     @Override
     public void giveBack(Outgoing outgoing) {
-        leases.remove(outgoing.id());
-        jdbc.update(GIVE_BACK, outgoing.id(), claimer);
+        leases.remove(Claim.of(outgoing));
+        jdbc.update(GIVE_BACK, outgoing.id(), claimer, Column.stored(outgoing.queuedAt()));
+    }
+
+    @Override
+    public List<Outgoing> waiting(Instant from, Instant to, int limit) {
+        return Wanted.waiting(jdbc, from, to, limit);
+    }
+
+    @Override
+    public Optional<Instant> nextRung(Outgoing outgoing) {
+        return Wanted.nextRung(jdbc, outgoing);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package yardlight.db.outbox;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import org.springframework.jdbc.core.JdbcTemplate;
 import yardlight.db.columns.Column;
@@ -14,7 +15,22 @@ final class Wanted {
             + " where n.notice = ? and d.kind = 'callout'";
     private static final String NEXT = "select min(ready_at) as ready_at from outbox where ready_at > ?";
 
+    private static final String WAITING = "select " + OutboxRow.COLUMNS
+            + " from outbox o join notice n on n.id = o.notice where o.queued_at > ? and o.queued_at <= ?"
+            + " order by o.queued_at fetch first %d rows only";
+    private static final String NEXT_RUNG = "select min(c.due_at) as ready_at from notice_callout l"
+            + " join callout c on c.id = l.callout where l.notice = ?";
+
     private Wanted() {}
+
+    static List<Outgoing> waiting(JdbcTemplate jdbc, Instant from, Instant to, int limit) {
+        return jdbc.query(WAITING.formatted(limit), OutboxRow::read, Column.stored(from), Column.stored(to));
+    }
+
+    static Optional<Instant> nextRung(JdbcTemplate jdbc, Outgoing outgoing) {
+        return Optional.ofNullable(jdbc.queryForObject(
+                NEXT_RUNG, (rows, number) -> new Row(rows).maybeTime("ready_at").orElse(null), outgoing.id()));
+    }
 
     static boolean ask(JdbcTemplate jdbc, Outgoing outgoing) {
         Integer found = jdbc.queryForObject(

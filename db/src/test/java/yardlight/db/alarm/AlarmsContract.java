@@ -58,7 +58,7 @@ abstract class AlarmsContract {
                 .id();
         attempt(new AttemptRecord(notice, NOW.plusSeconds(1), "sms-mail", "deferred", "451 later"));
         attempt(new AttemptRecord(notice, NOW.plusSeconds(6), "sms-mail", "accepted", "250 taken"));
-        decide(NOW.plusSeconds(6), new Stimulus.NoticeFate(notice, Stimulus.Fate.HANDED_OVER, "250 taken"));
+        decide(NOW.plusSeconds(6), new Stimulus.NoticeFate(notice, 0, Stimulus.Fate.HANDED_OVER, "250 taken"));
 
         RecordedAlarm alarm = alarms.byId("mesa-9.water-tank.high-high.1").orElseThrow();
 

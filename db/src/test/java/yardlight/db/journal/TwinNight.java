@@ -106,7 +106,7 @@ final class TwinNight {
     }
 
     private Stimulus stimulus() {
-        return switch (random.nextInt(12)) {
+        return switch (random.nextInt(14)) {
             case 0, 1, 2 -> reported();
             case 3 -> new Stimulus.Beat("mesa-9-box", Heartbeat.BARE);
             case 4 -> new Stimulus.AlarmDue(key());
@@ -119,8 +119,14 @@ final class TwinNight {
             case 9 ->
                 notice().<Stimulus>map(id -> new Stimulus.NoticeFate(
                                 id,
+                                random.nextInt(2),
                                 random.nextBoolean() ? Stimulus.Fate.HANDED_OVER : Stimulus.Fate.REFUSED,
                                 "250 taken"))
+                        .orElseGet(this::reported);
+            case 11 ->
+                new Stimulus.Carrier(random.nextInt(3) > 0 ? "sms-mail" : "mail", random.nextBoolean(), "421 busy");
+            case 12 ->
+                notice().<Stimulus>map(id -> new Stimulus.Overdue(id, random.nextInt(2)))
                         .orElseGet(this::reported);
             case 10 -> new Stimulus.Acknowledge(key(), "ana", "page", Optional.empty());
             default -> new Stimulus.Shelve(key(), Duration.ofMinutes(20), "work on the tank", "ben");

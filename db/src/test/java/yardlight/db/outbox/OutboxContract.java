@@ -100,12 +100,71 @@ abstract class OutboxContract {
         assertThat(outbox.next(NOW)).contains(NOW.plusSeconds(3));
     }
 
+    @Test
+    void hands_out_a_notice_for_another_line_while_the_line_before_still_has_it() {
+        queued("a", "sms-mail", NOW.minusSeconds(30));
+        Outgoing first = outbox.claim("sms-mail", NOW, 1).get(0);
+        jdbc.update("delete from outbox");
+        jdbc.update("update notice set line = 1");
+        inOutbox("a", "mail", NOW);
+
+        Outgoing second = outbox.claim("mail", NOW, 1).get(0);
+        assertThat(second.notice().line()).isEqualTo(1);
+
+        assertThat(outbox.wanted(first, NOW)).isFalse();
+        outbox.giveBack(first);
+        assertThat(outbox.claim("mail", NOW, 1)).isEmpty();
+        assertThat(outbox.wanted(second, NOW)).isTrue();
+    }
+
+    @Test
+    void shows_what_has_been_waiting_for_long_claimed_or_not() {
+        queued("late", "mail", NOW.minusSeconds(31));
+        queued("later", "sms-mail", NOW.minusSeconds(30));
+        queued("not-yet", "mail", NOW.minusSeconds(29));
+        queued("seen", "mail", NOW.minusSeconds(40));
+        outbox.claim("mail", NOW, 10);
+
+        assertThat(outbox.waiting(NOW.minusSeconds(40), NOW.minusSeconds(30), 10))
+                .extracting(Outgoing::id)
+                .containsExactly("late", "later");
+        assertThat(outbox.waiting(NOW.minusSeconds(40), NOW.minusSeconds(30), 1))
+                .hasSize(1);
+    }
+
+    @Test
+    void knows_when_the_next_rung_is_due() {
+        queued("a", "mail", NOW);
+        Outgoing outgoing = outbox.claim("mail", NOW, 1).get(0);
+        assertThat(outbox.nextRung(outgoing)).isEmpty();
+
+        callout("c-1", NOW.plusSeconds(300));
+        callout("c-2", NOW.plusSeconds(60));
+
+        assertThat(outbox.nextRung(outgoing)).contains(NOW.plusSeconds(60));
+    }
+
+    private void callout(String id, Instant due) {
+        jdbc.update(
+                "insert into callout (id, kind, code, site, ladder, priority, alarms, started_at, notices, announced,"
+                        + " told, held, climb, rung, round, due_at)"
+                        + " values (?, 'calling', 10, 'mesa-9', 'night', 'high', '', ?, 1, 1, '', '', 0, 0, 0, ?)",
+                id,
+                Column.stored(NOW),
+                Column.stored(due));
+        jdbc.update("insert into notice_callout (notice, callout) values ('a', ?)", id);
+    }
+
     void queued(String id, String channel, Instant at) {
         jdbc.update(
                 "insert into notice (id, contact, callouts, priority, words, state, queued_at, line)"
                         + " values (?, 'ana', 'c-1;c-2', 'high', 'MESA 9 WATER TANK HIGH-HIGH', 'queued', ?, 0)",
                 id,
                 Column.stored(at));
+        inOutbox(id, channel, at);
+    }
+
+    private void inOutbox(String id, String channel, Instant at) {
         jdbc.update(
                 "insert into outbox (notice, channel, ready_at, queued_at, deferrals, doubts) values (?, ?, ?, ?, 0, 0)",
                 id,

@@ -104,7 +104,7 @@ abstract class RetentionContract {
                 false);
         decide(at, new Stimulus.Reported("mesa-9-box", List.of(report)), Optional.of(report));
         String notice = jdbc.queryForObject("select notice from outbox", String.class);
-        decide(at, new Stimulus.NoticeFate(notice, Stimulus.Fate.HANDED_OVER, "250 taken"), Optional.empty());
+        decide(at, new Stimulus.NoticeFate(notice, 0, Stimulus.Fate.HANDED_OVER, "250 taken"), Optional.empty());
         decide(at.plusSeconds(60), new Stimulus.AnswerNotice(notice, "link"), Optional.empty());
         decide(
                 at.plusSeconds(90),

@@ -85,6 +85,11 @@ public record Alarm(
         return new AlarmDraft(this);
     }
 
+    /** Whether the condition holds by what was reported last, whatever the delays make of it. */
+    public boolean reported() {
+        return active ? clearingSince.isEmpty() : pendingSince.isPresent();
+    }
+
     /** Whether there is anything to show or to follow. */
     public boolean live() {
         return state != AlarmState.NORMAL || pendingSince.isPresent();

@@ -13,7 +13,7 @@ public interface Reach {
     /** The contacts behind one entry of a rung, in order; none for a roster on which nobody is on call. */
     List<String> people(String call);
 
-    /** The end of the quiet hours that keep the contact from being called now. */
+    /** Until when the contact cannot be called: the end of their quiet hours, or when to ask for their carriers again. */
     Optional<Instant> heldUntil(String contact);
 
     /** All contacts of the rung, each once. */

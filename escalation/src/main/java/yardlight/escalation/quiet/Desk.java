@@ -98,6 +98,17 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
                 bundles);
     }
 
+    /** The desk once everything that waits until {@code by} at the latest is due at another instant. */
+    public Desk due(Instant by, Instant at) {
+        return new Desk(
+                contact,
+                sent,
+                waiting.stream()
+                        .map(one -> one.until().isAfter(by) ? one : new Waiting(one.notice(), at))
+                        .toList(),
+                bundles);
+    }
+
     public Desk oneMoreBundle() {
         return new Desk(contact, sent, waiting, bundles + 1);
     }

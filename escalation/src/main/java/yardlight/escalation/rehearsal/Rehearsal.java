@@ -96,7 +96,9 @@ public final class Rehearsal {
                     .channel();
             lines.add(new Line(at, "told", contact, Optional.of(channel), notice.text()));
             simulation.at(
-                    at, new Stimulus.NoticeFate(notice.id(), Stimulus.Fate.HANDED_OVER, "rehearsed, nothing was sent"));
+                    at,
+                    new Stimulus.NoticeFate(
+                            notice.id(), notice.line(), Stimulus.Fate.HANDED_OVER, "rehearsed, nothing was sent"));
             answer(at, notice);
         } else if (notice.state() == NoticeState.HELD) {
             lines.add(new Line(

@@ -1,10 +1,12 @@
 package yardlight.escalation.setup;
 
+import java.time.Duration;
 import java.util.Collections;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import yardlight.escalation.alarm.Nuisance;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.alarm.Timing;
 
@@ -30,6 +32,24 @@ public record Point(
     public Point {
         // Sorted, so that the same setup gives the same record every time.
         suppressedWhile = Collections.unmodifiableSet(new TreeSet<>(suppressedWhile));
+    }
+
+    /**
+     * A carrier, as a point of the gateway that nobody has set up: one that is back within a minute calls nobody, and one
+     * that comes and goes is one outage.
+     */
+    static Point carrier(String channel) {
+        var timing = new Timing(
+                Duration.ofMinutes(1), Duration.ofMinutes(5), false, Optional.empty(), Nuisance.Numbers.USUAL);
+        return new Point(
+                channel,
+                Site.GATEWAY,
+                channel.toUpperCase(Locale.ROOT),
+                Optional.empty(),
+                Optional.empty(),
+                timing,
+                Set.of(),
+                true);
     }
 
     /** A point that nobody has set up yet: its name is its id in capitals, everything else is as usual. */

@@ -1,5 +1,6 @@
 package yardlight.escalation.setup;
 
+import java.time.ZoneOffset;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.roster.Roster;
 
@@ -25,6 +27,7 @@ public final class Setup {
     private final Map<String, Point> points;
     private final Set<String> explaining;
     private final Map<String, Contact> contacts;
+    private final Set<String> channels;
     private final Map<String, Roster> rosters;
     private final Map<String, Ladder> ladders;
 
@@ -43,6 +46,10 @@ public final class Setup {
                 .flatMap(point -> point.suppressedWhile().stream().map(other -> point.site() + "/" + other))
                 .collect(Collectors.toUnmodifiableSet());
         this.contacts = byId(contacts, Contact::id);
+        this.channels = contacts.stream()
+                .flatMap(contact -> contact.lines().stream())
+                .map(Line::channel)
+                .collect(Collectors.toUnmodifiableSet());
         this.rosters = byId(rosters, Roster::id);
         this.ladders = byId(ladders, Ladder::id);
     }
@@ -75,6 +82,38 @@ public final class Setup {
         return sites;
     }
 
+    /** The site as set up. The gateway itself is one too: if nobody has set it up it goes by the first site. */
+    public Optional<Site> site(String id) {
+        Optional<Site> known = Optional.ofNullable(sites.get(id));
+        return id.equals(Site.GATEWAY) ? known.or(() -> Optional.of(gateway())) : known;
+    }
+
+    private Site gateway() {
+        Optional<Site> first = sites.values().stream().findFirst();
+        return new Site(
+                Site.GATEWAY,
+                "Gateway",
+                first.map(Site::zone).orElse(ZoneOffset.UTC),
+                first.map(Site::ladder).orElse(""));
+    }
+
+    /** The alarm that a carrier is down. */
+    public static AlarmKey carrier(String channel) {
+        return new AlarmKey(Site.GATEWAY, channel, "down");
+    }
+
+    /** The channels that anybody has a line on. */
+    public Set<String> channels() {
+        return channels;
+    }
+
+    /** One line of a contact; empty when the contact or the line is gone. */
+    public Optional<Line> line(String contact, int line) {
+        return Optional.ofNullable(contacts.get(contact))
+                .filter(known -> line < known.lines().size())
+                .map(known -> known.lines().get(line));
+    }
+
     public Map<String, Box> boxes() {
         return boxes;
     }
@@ -97,7 +136,8 @@ public final class Setup {
 
     /** The point as set up, or as it would be if nobody has. */
     public Point point(String site, String point) {
-        return known(site, point).orElseGet(() -> Point.unknown(point, site));
+        return known(site, point)
+                .orElseGet(() -> site.equals(Site.GATEWAY) ? Point.carrier(point) : Point.unknown(point, site));
     }
 
     /** The point as set up; empty when the board has to say that it wants setting up. */

@@ -16,6 +16,7 @@ final class Spanish implements Phrases {
             Map.entry("comms-loss", "SIN COMUNICACIÓN"),
             Map.entry("silent", "EN SILENCIO"),
             Map.entry("fault", "FALLA"),
+            Map.entry("down", "CAÍDO"),
             Map.entry("stuck", "ATASCADO"),
             Map.entry("missing", "FALTA"),
             Map.entry("door-open", "PUERTA ABIERTA"),

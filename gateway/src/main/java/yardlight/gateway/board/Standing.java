@@ -32,7 +32,7 @@ final class Standing {
                 + (callout.place().round() + 1);
         return switch (callout.kind()) {
             case CALLING -> "Called " + place + "; goes on at " + due(callout, clock);
-            case HELD -> "Everybody left has quiet hours; goes on at " + due(callout, clock);
+            case HELD -> "Nobody left can be called now; goes on at " + due(callout, clock);
             case ANSWERED -> "Answered by " + names.contact(((Callout.Answered) callout).by());
             case ENDED -> "No more calls: " + ((Callout.Ended) callout).reason();
             case EXHAUSTED -> "The whole ladder was climbed and nobody answered";

@@ -9,6 +9,7 @@ import org.springframework.stereotype.Component;
 import yardlight.db.alarm.SeenPoint;
 import yardlight.db.alarm.SeenPoints;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.setup.Site;
 import yardlight.gateway.page.Names;
 
 /** The points that had alarms in the last month and that nobody has set up. Looked up once a minute at most. */
@@ -38,6 +39,8 @@ class Unset {
 
     /** The gateway's own points, which nobody has to set up. */
     private static boolean ours(SeenPoint one) {
-        return one.point().equals(BOX) || one.point().startsWith(POWER);
+        return one.site().equals(Site.GATEWAY)
+                || one.point().equals(BOX)
+                || one.point().startsWith(POWER);
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import yardlight.channels.Channel;
 import yardlight.channels.Health;
@@ -26,6 +27,7 @@ final class Counter {
     private final ExecutorService workers;
     private final AtomicInteger inHand = new AtomicInteger();
     private final AtomicInteger ready = new AtomicInteger();
+    private final AtomicBoolean knocking = new AtomicBoolean();
     private volatile boolean more;
 
     Counter(Channel channel, int workers, Sending sending, Runnable bell) {
@@ -48,12 +50,16 @@ final class Counter {
         return channel.health().state() != Health.State.NOT_CONFIGURED;
     }
 
-    /** Takes as many notices as there is room for. */
+    /** Takes as many notices as there is room for, and as the carrier is let have. */
     void take() {
         int room = Math.min(most - inHand.get(), size * READY_FOR_EACH - ready.get());
-        if (room < size) {
-            return;
+        int let = room < size ? 0 : sending.carriers().lets(channel(), room, inHand.get());
+        if (let > 0) {
+            take(let);
         }
+    }
+
+    private void take(int room) {
         List<Outgoing> claimed =
                 sending.outbox().claim(channel(), sending.clock().instant(), room);
         more = claimed.size() == room;
@@ -66,8 +72,26 @@ final class Counter {
         ready.incrementAndGet();
         workers.execute(() -> {
             begun();
-            sending.send(outgoing, this::done);
+            if (sending.carriers().broken(channel())) {
+                sending.giveBack(outgoing, this::done);
+            } else {
+                sending.send(outgoing, this::done);
+            }
         });
+    }
+
+    /** Looks whether a carrier that was down is there again, when it is time. */
+    void knock() {
+        if (sending.carriers().wantsKnock(channel()) && knocking.compareAndSet(false, true)) {
+            workers.execute(() -> {
+                try {
+                    sending.carriers().knocked(channel(), channel.knock());
+                } finally {
+                    knocking.set(false);
+                    bell.run();
+                }
+            });
+        }
     }
 
     private void begun() {

@@ -9,6 +9,7 @@ import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
 import yardlight.channels.Channel;
 import yardlight.db.figures.Figures;
+import yardlight.db.outbox.DownCarriers;
 import yardlight.db.outbox.Outbox;
 import yardlight.gateway.lane.CurrentSetup;
 import yardlight.gateway.lane.Intake;
@@ -21,7 +22,7 @@ class DispatchConfiguration {
 
     @Bean
     DispatchMeters dispatchMeters(MeterRegistry registry, Figures figures, InstantSource clock) {
-        return new DispatchMeters(registry, figures, clock);
+        return new DispatchMeters(registry, figures::queuedNotices, clock);
     }
 
     @Bean
@@ -30,8 +31,13 @@ class DispatchConfiguration {
     }
 
     @Bean
+    Carriers carriers(Channels channels, Intake intake, DownCarriers known, InstantSource clock) {
+        return new Carriers(channels.byName().keySet(), intake, known::channels, clock);
+    }
+
+    @Bean
     Lines lines(CurrentSetup setup) {
-        return new Lines(setup);
+        return new Lines(setup::setup);
     }
 
     @Bean
@@ -40,7 +46,7 @@ class DispatchConfiguration {
     }
 
     @Bean
-    Dispatcher dispatcher(Sending sending, DispatchSettings settings) {
-        return new Dispatcher(sending, settings);
+    Dispatcher dispatcher(Sending sending, Intake intake, DispatchSettings settings) {
+        return new Dispatcher(sending, new Late(sending, intake), settings);
     }
 }

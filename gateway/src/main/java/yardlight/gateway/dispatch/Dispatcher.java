@@ -24,19 +24,21 @@ final class Dispatcher implements SmartLifecycle, Aftermath, Pulsing {
     static final int PHASE = 200;
 
     private static final Logger LOG = LoggerFactory.getLogger(Dispatcher.class);
-    private static final int LOOKS_FOR_EACH_STRANDED = 20;
+    private static final int LOOKS_FOR_THE_REST = 20;
     private static final long FINISH_MILLIS = 15_000;
 
     private final List<Counter> counters;
     private final Sending sending;
     private final Stranded stranded;
+    private final Late late;
     private final long pollMillis;
     private final Semaphore bell = new Semaphore(0);
     private final Worker worker = new Worker("dispatch");
 
-    Dispatcher(Sending sending, DispatchSettings settings) {
+    Dispatcher(Sending sending, Late late, DispatchSettings settings) {
         this.sending = sending;
         this.stranded = new Stranded(sending);
+        this.late = late;
         this.pollMillis = settings.poll().toMillis();
         this.counters = sending.channels().byName().values().stream()
                 .map(channel -> new Counter(channel, settings.workers(), sending, bell::release))
@@ -107,7 +109,7 @@ final class Dispatcher implements SmartLifecycle, Aftermath, Pulsing {
             worker.beat();
             renew();
             try {
-                look(looks++ % LOOKS_FOR_EACH_STRANDED == 0);
+                look(looks++ % LOOKS_FOR_THE_REST == 0);
             } catch (RuntimeException e) {
                 LOG.warn("cannot look into the outbox: {}", e.getMessage());
             } catch (Throwable mistake) {
@@ -117,12 +119,15 @@ final class Dispatcher implements SmartLifecycle, Aftermath, Pulsing {
         }
     }
 
-    private void look(boolean alsoForStranded) {
+    private void look(boolean alsoForTheRest) {
         Map<String, Counter> open = new LinkedHashMap<>();
         counters.stream().filter(Counter::open).forEach(counter -> open.put(counter.channel(), counter));
+        open.values().forEach(Counter::knock);
         open.values().forEach(Counter::take);
-        if (alsoForStranded) {
+        if (alsoForTheRest) {
             stranded.look(open);
+            late.look();
+            sending.carriers().compare();
         }
     }
 

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import yardlight.channels.Attempt;
 import yardlight.db.journal.AttemptRecord;
 import yardlight.db.journal.Retry;
@@ -15,17 +16,19 @@ import yardlight.escalation.Stimulus.Fate;
 import yardlight.gateway.lane.Tried;
 
 /**
- * What an attempt means for its notice. Nobody knows whether an attempt without an answer was taken: such a notice goes
- * out once more under the same id, and then counts as handed over, with the doubt on record. So it is never lost and
+ * What an attempt means for its notice. One that was put off goes out again soon, and at the latest when its next rung is
+ * due. Nobody knows whether an attempt without an answer was taken: such a notice goes out once more under the same id,
+ * and then the engine tries another line or counts it as handed over, with the doubt on record. So it is never lost and
  * never sent over and over.
+ *
+ * @param nextRung asked only when it matters
  */
-final class Judgement {
+record Judgement(Outgoing sent, String channel, Instant now, Function<Outgoing, Optional<Instant>> nextRung) {
 
     private static final int MOST_DOUBTS = 1;
+    private static final Duration LEAST_WAIT = Duration.ofSeconds(1);
 
-    private Judgement() {}
-
-    static Tried of(Outgoing sent, String channel, Attempt attempt, Instant now) {
+    Tried of(Attempt attempt) {
         var record =
                 new AttemptRecord(sent.id(), now, channel, attempt.outcome().word(), attempt.detail());
         String words = channel + ": " + attempt.detail();
@@ -33,32 +36,40 @@ final class Judgement {
             case ACCEPTED -> settled(record, Fate.HANDED_OVER, words);
             case REFUSED -> settled(record, Fate.REFUSED, words);
             case DEFERRED -> {
-                Duration wait = longer(Backoff.after(sent.deferrals()), attempt.retryAfter());
-                var retry = new Retry(sent.id(), now.plus(wait), sent.deferrals() + 1, sent.doubts());
-                yield again(record, retry, line(sent, "put off until " + retry.at() + ", " + words));
+                Instant at = beforeTheRung(now.plus(longer(Backoff.after(sent.deferrals()), attempt.retryAfter())));
+                var retry = new Retry(sent.id(), sent.queuedAt(), at, sent.deferrals() + 1, sent.doubts());
+                yield again(record, retry, "put off until " + at + ", " + words);
             }
             case UNKNOWN -> {
                 if (sent.doubts() >= MOST_DOUBTS) {
                     yield settled(
-                            record, Fate.HANDED_OVER, words + " (twice without an answer: it may not have been taken)");
+                            record, Fate.UNCERTAIN, words + " (twice without an answer: it may not have been taken)");
                 }
-                Instant at = now.plus(Backoff.after(0));
-                var retry = new Retry(sent.id(), at, sent.deferrals(), sent.doubts() + 1);
-                yield again(record, retry, line(sent, "sent, but no answer came; once more at " + at + ", " + words));
+                Instant at = beforeTheRung(now.plus(Backoff.after(0)));
+                var retry = new Retry(sent.id(), sent.queuedAt(), at, sent.deferrals(), sent.doubts() + 1);
+                yield again(record, retry, "sent, but no answer came; once more at " + at + ", " + words);
             }
         };
     }
 
-    private static Tried settled(AttemptRecord record, Fate fate, String words) {
-        var said = new Stimulus.NoticeFate(record.notice(), fate, words);
+    private Instant beforeTheRung(Instant at) {
+        Instant earliest = now.plus(LEAST_WAIT);
+        return nextRung.apply(sent)
+                .filter(at::isAfter)
+                .map(rung -> rung.isAfter(earliest) ? rung : earliest)
+                .orElse(at);
+    }
+
+    private Tried settled(AttemptRecord record, Fate fate, String words) {
+        var said = new Stimulus.NoticeFate(record.notice(), sent.notice().line(), fate, words);
         return new Tried(record, Optional.of(said), Optional.empty(), List.of());
     }
 
-    private static Tried again(AttemptRecord record, Retry retry, Entry line) {
-        return new Tried(record, Optional.empty(), Optional.of(retry), List.of(line));
+    private Tried again(AttemptRecord record, Retry retry, String words) {
+        return new Tried(record, Optional.empty(), Optional.of(retry), List.of(line(words)));
     }
 
-    private static Entry line(Outgoing sent, String words) {
+    private Entry line(String words) {
         Map<String, String> about = Map.of(
                 "notice",
                 sent.id(),

@@ -1,19 +1,16 @@
 package yardlight.gateway.dispatch;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import yardlight.escalation.notice.Notice;
-import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Line;
-import yardlight.gateway.lane.CurrentSetup;
+import yardlight.escalation.setup.Setup;
 
 /** By which line a notice goes, as the setup is now. */
-record Lines(CurrentSetup setup) {
+record Lines(Supplier<Setup> setup) {
 
     /** Empty when the contact or the line is gone. */
     Optional<Line> of(Notice notice) {
-        Contact contact = setup.setup().contacts().get(notice.contact());
-        return contact == null || notice.line() >= contact.lines().size()
-                ? Optional.empty()
-                : Optional.of(contact.lines().get(notice.line()));
+        return setup.get().line(notice.contact(), notice.line());
     }
 }

@@ -14,6 +14,7 @@ import yardlight.gateway.link.RealLinks;
 /** Sends one notice, unless it is over by now, and has the outcome recorded. */
 record Sending(
         Channels channels,
+        Carriers carriers,
         Lines lines,
         RealLinks links,
         Outbox outbox,
@@ -37,13 +38,18 @@ record Sending(
         }
     }
 
-    private void giveBack(Outgoing outgoing, Throwable mistake, Runnable then) {
+    /** It is not sent now after all. */
+    void giveBack(Outgoing outgoing, Runnable then) {
         try {
-            LOG.error("notice {} was not sent and is tried again", outgoing.id(), mistake);
             outbox.giveBack(outgoing);
         } finally {
             then.run();
         }
+    }
+
+    private void giveBack(Outgoing outgoing, Throwable mistake, Runnable then) {
+        LOG.error("notice {} was not sent and is tried again", outgoing.id(), mistake);
+        giveBack(outgoing, then);
     }
 
     private void attempt(Outgoing outgoing, Runnable then) {
@@ -52,7 +58,9 @@ record Sending(
         Attempt attempt = line.map(to -> attempt(outgoing, to))
                 .orElseGet(() -> Attempt.refused("the contact has no such line any more"));
         meters.sent(channel, attempt.outcome());
-        recorder.record(outgoing, Judgement.of(outgoing, channel, attempt, clock.instant()), then);
+        carriers.heard(channel, attempt);
+        var judgement = new Judgement(outgoing, channel, clock.instant(), outbox::nextRung);
+        recorder.record(outgoing, judgement.of(attempt), then);
     }
 
     private Attempt attempt(Outgoing outgoing, Line line) {

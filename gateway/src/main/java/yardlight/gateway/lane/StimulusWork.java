@@ -41,6 +41,8 @@ record StimulusWork(Stimulus stimulus) implements Work<Answer> {
                     UNSHELVE,
                     RESET,
                     NOTICE_FATE,
+                    OVERDUE,
+                    CARRIER,
                     HANDOVER,
                     SETUP_CHANGED -> Optional.empty();
         };

@@ -12,7 +12,7 @@ import yardlight.escalation.setup.Site;
 public record Names(Setup setup) {
 
     public String site(String id) {
-        return Optional.ofNullable(setup.sites().get(id)).map(Site::name).orElse(id);
+        return setup.site(id).map(Site::name).orElse(id);
     }
 
     public String contact(String id) {
@@ -21,7 +21,7 @@ public record Names(Setup setup) {
 
     /** The zone of a site's clock; UTC where nobody has said. */
     public ZoneId zone(String site) {
-        return Optional.ofNullable(setup.sites().get(site)).map(Site::zone).orElse(ZoneOffset.UTC);
+        return setup.site(site).map(Site::zone).orElse(ZoneOffset.UTC);
     }
 
     /** {@code Mesa 9 WATER TANK high-high}. */

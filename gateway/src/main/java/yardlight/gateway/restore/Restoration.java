@@ -116,7 +116,7 @@ class Restoration implements SmartLifecycle {
 
     private static Tried notAgain(Outgoing outgoing, Instant now) {
         var attempt = new AttemptRecord(outgoing.id(), now, outgoing.channel(), "unknown", NOT_AGAIN);
-        var fate = new NoticeFate(outgoing.id(), Fate.HANDED_OVER, NOT_AGAIN);
+        var fate = new NoticeFate(outgoing.id(), outgoing.notice().line(), Fate.HANDED_OVER, NOT_AGAIN);
         return new Tried(attempt, Optional.of(fate), Optional.empty(), List.of());
     }
 

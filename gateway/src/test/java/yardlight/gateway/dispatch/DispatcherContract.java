@@ -10,50 +10,20 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import yardlight.channels.Attempt;
-import yardlight.channels.Channel;
 import yardlight.channels.FakeChannel;
 import yardlight.channels.Message;
-import yardlight.db.TestDatabase;
-import yardlight.escalation.Fixtures;
+import yardlight.db.columns.Column;
 import yardlight.escalation.Stimulus;
 import yardlight.escalation.alarm.AlarmKey;
-import yardlight.escalation.alarm.Measured;
-import yardlight.escalation.alarm.Priority;
-import yardlight.escalation.alarm.Report;
-import yardlight.gateway.SmallGateway;
-import yardlight.gateway.lane.PostedEvent;
 
 /** What the dispatcher has to do on every database, with the lane behind it and a channel that does as it is told. */
-abstract class DispatcherContract {
+abstract class DispatcherContract extends DispatchStage {
 
-    private static final String BOX = "mesa-9-box";
-
-    /** So that nobody waits five real seconds for what was put off. */
-    private static final double FASTER = 10;
-
-    private final FakeChannel texts = FakeChannel.named("sms-mail");
-    private final FakeChannel mail = FakeChannel.named("mail");
-    private String url;
-    private SmallGateway gateway;
-
-    abstract TestDatabase database();
-
-    private void start(Channel... channels) {
-        url = url == null ? database().newUrl() : url;
-        gateway = new SmallGateway(
-                new SmallGateway.Place(database(), url, FASTER),
-                Fixtures.theSetup(),
-                List.of(channels),
-                "lane",
-                "dispatch");
-    }
-
-    @AfterEach
-    void stop() {
-        gateway.close();
+    @Override
+    double speed() {
+        return 10;
     }
 
     @Test
@@ -179,46 +149,62 @@ abstract class DispatcherContract {
         assertThat(texts.tried()).hasSize((int) count("notice where state = 'handed-over'"));
     }
 
-    private static Attempt hold(CountDownLatch until) {
-        try {
-            until.await();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
+    @Test
+    void tries_again_what_was_not_sent_because_of_a_mistake() {
+        var tries = new AtomicInteger();
+        start(
+                texts.answering(message -> {
+                    switch (tries.getAndIncrement()) {
+                        case 0 -> throw new IllegalStateException("a mistake made up for this test");
+                        case 1 -> throw new OutOfMemoryError("made up for this test");
+                        default -> {
+                            return Attempt.accepted("taken");
+                        }
+                    }
+                }),
+                mail);
+
+        alarm();
+
+        await().untilAsserted(() -> assertThat(noticeStates()).containsExactly("handed-over"));
+        assertThat(texts.tried()).hasSize(3).extracting(Message::id).containsOnly(noticeId());
+        assertThat(attempts()).containsExactly("sms-mail accepted taken");
+    }
+
+    @Test
+    void finds_who_has_no_such_line_behind_any_number_that_wait_for_a_channel() {
+        start(FakeChannel.notConfigured("sms-mail"), FakeChannel.notConfigured("mail"));
+        for (int i = 0; i < 250; i++) {
+            waiting("waiting-" + i, "ben", i);
         }
-        return Attempt.accepted("250 taken");
+        waiting("stranded", "long-gone", 999);
+
+        await().atMost(Duration.ofSeconds(15))
+                .until(() -> count("notice where id = 'stranded' and state = 'refused'") == 1);
+        assertThat(count("notice where state = 'queued'")).isEqualTo(250);
+        assertThat(count("outbox")).isEqualTo(250);
+    }
+
+    private void waiting(String id, String contact, int number) {
+        Object at = Column.stored(Instant.parse("2026-11-25T08:13:00Z").plusMillis(number));
+        gateway.jdbc()
+                .update(
+                        "insert into notice (id, contact, callouts, priority, words, state, queued_at, line)"
+                                + " values (?, ?, 'c-1', 'high', 'MESA 9', 'queued', ?, 0)",
+                        id,
+                        contact,
+                        at);
+        gateway.jdbc()
+                .update(
+                        "insert into outbox (notice, channel, ready_at, queued_at, deferrals, doubts)"
+                                + " values (?, 'sms-mail', ?, ?, 0, 0)",
+                        id,
+                        at,
+                        at);
     }
 
     private static Function<Message, Attempt> firstThen(Attempt first) {
         var tries = new AtomicInteger();
         return message -> tries.getAndIncrement() == 0 ? first : Attempt.accepted("taken");
-    }
-
-    private void alarm() {
-        alarm("water-tank");
-    }
-
-    private void alarm(String point) {
-        var key = new AlarmKey("mesa-9", point, "high-high");
-        var report = new Report(
-                key, Optional.of(BOX), true, Optional.of(Priority.CRITICAL), Measured.NOTHING, Instant.now(), false);
-        gateway.lane().events(BOX, List.of(new PostedEvent(Optional.empty(), report)), false);
-    }
-
-    private List<String> noticeStates() {
-        return gateway.jdbc().queryForList("select state from notice order by queued_at, id", String.class);
-    }
-
-    private String noticeId() {
-        return gateway.jdbc().queryForObject("select id from notice", String.class);
-    }
-
-    private List<String> attempts() {
-        return gateway.jdbc()
-                .queryForList(
-                        "select channel || ' ' || outcome || ' ' || detail from attempt order by number", String.class);
-    }
-
-    private long count(String what) {
-        return gateway.jdbc().queryForObject("select count(*) from " + what, Long.class);
     }
 }

@@ -25,9 +25,9 @@ class JudgementTest {
     @Test
     void tells_the_engine_what_was_taken_and_what_was_refused_and_by_which_channel() {
         assertThat(judged(0, 0, Attempt.accepted("250 taken")).fate())
-                .contains(new Stimulus.NoticeFate("n-1", Fate.HANDED_OVER, "sms-mail: 250 taken"));
+                .contains(new Stimulus.NoticeFate("n-1", 0, Fate.HANDED_OVER, "sms-mail: 250 taken"));
         assertThat(judged(0, 0, Attempt.refused("550 no")).fate())
-                .contains(new Stimulus.NoticeFate("n-1", Fate.REFUSED, "sms-mail: 550 no"));
+                .contains(new Stimulus.NoticeFate("n-1", 0, Fate.REFUSED, "sms-mail: 550 no"));
     }
 
     @Test
@@ -50,6 +50,34 @@ class JudgementTest {
     }
 
     @Test
+    void does_not_wait_past_the_next_rung() {
+        Instant rung = NOW.plusSeconds(40);
+
+        assertThat(again(5, Attempt.deferred("451 later"), rung)).isEqualTo(rung);
+        assertThat(again(2, Attempt.deferred("451 later"), rung)).isEqualTo(NOW.plusSeconds(30));
+        assertThat(again(0, Attempt.deferred("slow down", Duration.ofHours(1)), rung))
+                .isEqualTo(rung);
+        assertThat(again(5, Attempt.deferred("451 later"), NOW.plusMillis(1))).isEqualTo(NOW.plusSeconds(1));
+        assertThat(again(0, Attempt.unknown("no answer"), NOW.plusSeconds(3))).isEqualTo(NOW.plusSeconds(3));
+    }
+
+    private static Instant again(int deferrals, Attempt attempt, Instant rung) {
+        return judged(deferrals, 0, attempt, Optional.of(rung))
+                .retry()
+                .orElseThrow()
+                .at();
+    }
+
+    @Test
+    void puts_off_the_line_that_was_tried_and_no_other() {
+        assertThat(judged(0, 0, Attempt.deferred("451 later"))
+                        .retry()
+                        .orElseThrow()
+                        .since())
+                .isEqualTo(NOW.minusSeconds(7));
+    }
+
+    @Test
     void counts_how_often_it_was_put_off_and_doubted() {
         assertThat(judged(2, 0, Attempt.deferred("451 later"))
                         .retry()
@@ -64,7 +92,7 @@ class JudgementTest {
     }
 
     @Test
-    void sends_once_more_when_nobody_knows_and_then_counts_it_as_handed_over_with_the_doubt() {
+    void sends_once_more_when_nobody_knows_and_then_tells_the_engine_with_the_doubt() {
         Tried first = judged(0, 0, Attempt.unknown("no answer"));
         Tried second = judged(0, 1, Attempt.unknown("no answer"));
 
@@ -72,7 +100,7 @@ class JudgementTest {
         assertThat(first.retry()).isPresent();
         assertThat(second.retry()).isEmpty();
         assertThat(second.fate())
-                .hasValueSatisfying(fate -> assertThat(fate.fate()).isEqualTo(Fate.HANDED_OVER))
+                .hasValueSatisfying(fate -> assertThat(fate.fate()).isEqualTo(Fate.UNCERTAIN))
                 .hasValueSatisfying(fate -> assertThat(fate.detail()).contains("may not have been taken"));
     }
 
@@ -88,6 +116,10 @@ class JudgementTest {
     }
 
     private static Tried judged(int deferrals, int doubts, Attempt attempt) {
+        return judged(deferrals, doubts, attempt, Optional.empty());
+    }
+
+    private static Tried judged(int deferrals, int doubts, Attempt attempt, Optional<Instant> nextRung) {
         var notice = new Notice(
                 "n-1",
                 "ana",
@@ -99,6 +131,7 @@ class JudgementTest {
                 Optional.empty(),
                 Optional.empty(),
                 0);
-        return Judgement.of(new Outgoing(notice, "sms-mail", NOW, deferrals, doubts), "sms-mail", attempt, NOW);
+        var sent = new Outgoing(notice, "sms-mail", NOW.minusSeconds(7), deferrals, doubts);
+        return new Judgement(sent, "sms-mail", NOW, any -> nextRung).of(attempt);
     }
 }

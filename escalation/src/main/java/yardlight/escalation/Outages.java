@@ -1,0 +1,136 @@
+package yardlight.escalation;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.alarm.Measured;
+import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.alarm.Report;
+import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.notice.Notice;
+import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.quiet.Desk;
+import yardlight.escalation.setup.Contact;
+import yardlight.escalation.setup.Setup;
+import yardlight.escalation.setup.Site;
+
+/**
+ * A carrier goes down and comes back. It is an alarm like any other, for those who can be told by another one. What was
+ * on its way goes by the contact's other lines, or waits on the contact's desk; once the carrier is back each desk is
+ * cleared as at the end of quiet hours: what is over is not sent, the rest goes out in one message.
+ */
+final class Outages {
+
+    /** Between the desks of one priority and those of the next, so that the worst goes out first. */
+    private static final Duration STEP = Duration.ofSeconds(1);
+
+    private static final int LONGEST_WORDS = 200;
+
+    private final Draft draft;
+    private final Calls calls;
+    private final Notices notices;
+    private final Carriers carriers;
+
+    Outages(Draft draft, Calls calls, Notices notices) {
+        this.draft = draft;
+        this.calls = calls;
+        this.notices = notices;
+        this.carriers = new Carriers(draft);
+    }
+
+    Answer take(Stimulus.Carrier said) {
+        var reports = new Reports(draft, calls);
+        boolean news = carriers.down(said.channel()) != said.down();
+        if (news) {
+            report(said, reports);
+        }
+        if (said.down()) {
+            draft.queued(said.channel()).forEach(notice -> divert(notice, said.channel()));
+        } else if (news) {
+            draft.setup().contacts().values().stream()
+                    .filter(contact -> contact.lines().stream()
+                            .anyMatch(line -> line.channel().equals(said.channel())))
+                    .forEach(this::wake);
+        }
+        reports.finish(Site.GATEWAY);
+        return new Answer.Done();
+    }
+
+    private void report(Stimulus.Carrier said, Reports reports) {
+        AlarmKey key = Setup.carrier(said.channel());
+        String words =
+                said.words().substring(0, Math.min(LONGEST_WORDS, said.words().length()));
+        draft.log(
+                Entry.What.CARRIER,
+                Map.of("site", Site.GATEWAY, "channel", said.channel()),
+                "carrier " + said.channel() + (said.down() ? " is down: " : " is back: ") + words);
+        var measured = new Measured(Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(words));
+        reports.report(
+                new Report(key, Optional.empty(), said.down(), Optional.empty(), measured, draft.now(), false),
+                Priority.HIGH);
+    }
+
+    /** Another line takes the notice, the first better one last; without any it waits, and others are called meanwhile. */
+    private void divert(Notice notice, String channel) {
+        Contact contact = draft.setup().contacts().get(notice.contact());
+        if (contact == null) {
+            return;
+        }
+        OptionalInt after = carriers.line(contact, notice.line());
+        OptionalInt other = after.isPresent() ? after : carriers.line(contact, 0);
+        if (other.isPresent()) {
+            draft.put(notice.onLine(other.getAsInt()));
+            draft.log(notice, channel + " is down; the next line is tried");
+        } else if (carriers.own(notice)) {
+            draft.put(notice.as(NoticeState.CANCELLED));
+            draft.log(notice, "cancelled: it would go by " + channel + ", which is down");
+            callouts(notice, callout -> calls.climbs().notReached(callout, notice.contact()));
+        } else {
+            notices.keepForCarrier(notice.onLine(0));
+            callouts(notice, callout -> calls.climbs().notNow(callout, notice.contact()));
+        }
+    }
+
+    private void callouts(Notice notice, Consumer<Callout> then) {
+        notice.callouts().forEach(id -> draft.callout(id).ifPresent(then));
+    }
+
+    /** What waited for a carrier is due now, the desks with the worst first. */
+    private void wake(Contact contact) {
+        Desk desk = draft.desk(contact.id());
+        Instant soon = draft.now().plus(Carriers.ASK_AGAIN);
+        List<Notice> waiting = desk.ready(soon).stream()
+                .flatMap(id -> draft.notice(id).stream())
+                .filter(notice -> notice.state() == NoticeState.HELD)
+                .toList();
+        waiting.stream().map(Notice::priority).max(Priority::compareTo).ifPresent(worst -> {
+            int later = Priority.CRITICAL.ordinal() - worst.ordinal();
+            // A moment later: what is due in this very instant may just have fired.
+            Instant at = draft.now().plusMillis(1).plus(STEP.multipliedBy(later));
+            waiting.forEach(notice -> wake(notice, at));
+            draft.put(desk.due(soon, at));
+        });
+    }
+
+    private void wake(Notice notice, Instant at) {
+        draft.put(notice.held(at));
+        callouts(notice, callout -> wake(callout, notice.contact(), at));
+    }
+
+    /** A callout that nobody could be called for goes on together with the desk. */
+    private void wake(Callout callout, String contact, Instant at) {
+        if (callout instanceof Callout.Held waiting && callout.facts().held().containsKey(contact)) {
+            var held = new TreeMap<>(callout.facts().held());
+            held.put(contact, at);
+            Callout.Facts facts = callout.facts().withReached(callout.facts().told(), held);
+            Instant until = waiting.until().isAfter(at) ? at : waiting.until();
+            draft.put(new Callout.Held(facts, callout.place(), until));
+        }
+    }
+}
