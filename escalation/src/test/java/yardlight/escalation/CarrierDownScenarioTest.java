@@ -13,18 +13,24 @@ import static yardlight.escalation.Fixtures.theSetup;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.AlarmState;
+import yardlight.escalation.alarm.Measured;
 import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.alarm.Report;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Rung;
+import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.rehearsal.Simulation;
 import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
+import yardlight.escalation.wording.Links;
 
 /** Nights on which a carrier is away: Ana can be reached by e-mail as well, Ben by text only. */
 class CarrierDownScenarioTest {
@@ -171,6 +177,53 @@ class CarrierDownScenarioTest {
 
         assertThat(night.calls()).containsExactly("02:01:00 ben", "02:01:00 ana");
         assertThat(night.texts().get(0).words()).startsWith("OFFICE MAIL DOWN");
+    }
+
+    @Test
+    void a_bundle_that_waited_keeps_all_that_it_was_about_when_one_of_it_becomes_urgent() {
+        var code = new AtomicInteger(10);
+        var evening = new Simulation(theSetup(), new Escalator(Links.NONE, code::getAndIncrement));
+        for (int i = 0; i < 4; i++) {
+            report(evening, "20:58:00", "point-" + i, Priority.MEDIUM);
+        }
+        evening.run(Fixtures.at("2026-11-24T20:59:10"));
+        Notice bundle = evening.picture().notices().stream()
+                .filter(notice -> notice.callouts().size() == 2)
+                .findFirst()
+                .orElseThrow();
+        for (String channel : List.of("sms-mail", "mail")) {
+            evening.at(Fixtures.at("2026-11-24T20:59:30"), new Stimulus.Carrier(channel, true, "421 busy"));
+            evening.at(Fixtures.at("2026-11-24T21:02:00"), new Stimulus.Carrier(channel, false, "it answers"));
+        }
+        evening.run(Fixtures.at("2026-11-24T21:03"));
+        assertThat(evening.picture().notice(bundle.id()).orElseThrow().heldUntil())
+                .contains(Fixtures.at("2026-11-25T06:00"));
+
+        report(evening, "21:04:00", bundlePoint(evening, bundle), Priority.CRITICAL);
+        evening.run(Fixtures.at("2026-11-24T21:04:30"));
+
+        Notice sent = evening.picture().notice(bundle.id()).orElseThrow();
+        assertThat(sent.state()).isEqualTo(NoticeState.QUEUED);
+        assertThat(sent.callouts()).isEqualTo(bundle.callouts());
+    }
+
+    private static String bundlePoint(Simulation night, Notice bundle) {
+        String callout = bundle.callouts().get(0);
+        return night.picture()
+                .callout(callout)
+                .orElseThrow()
+                .facts()
+                .alarms()
+                .get(0)
+                .point();
+    }
+
+    private static void report(Simulation night, String clock, String point, Priority priority) {
+        var at = Fixtures.at("2026-11-24T" + clock);
+        var key = new AlarmKey("mesa-9", point, "high");
+        var report =
+                new Report(key, Optional.of("mesa-9-box"), true, Optional.of(priority), Measured.NOTHING, at, false);
+        night.at(at, new Stimulus.Reported("mesa-9-box", List.of(report)));
     }
 
     @Test

@@ -8,6 +8,7 @@ import static yardlight.escalation.Fixtures.theSetup;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
@@ -16,6 +17,9 @@ import yardlight.escalation.Stimulus.Fate;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.setup.Contact;
+import yardlight.escalation.setup.Line;
+import yardlight.escalation.setup.Setup;
 import yardlight.escalation.wording.Links;
 
 /** What becomes of one notice to Ana, who has two lines, as carriers take it, refuse it, or say nothing. */
@@ -59,6 +63,25 @@ class FatesTest {
 
         assertThat(notice().line()).isEqualTo(1);
         assertThat(notice().state()).isEqualTo(NoticeState.HANDED_OVER);
+    }
+
+    @Test
+    void is_not_overdue_twice_because_two_gateways_say_so() {
+        Contact ana = Fixtures.ana();
+        var lines = new ArrayList<>(ana.lines());
+        lines.add(new Line("pager", "ana"));
+        picture.setup(new Setup(
+                List.of(Fixtures.aSite()),
+                List.of(Fixtures.aBox()),
+                List.of(),
+                List.of(new Contact("ana", ana.name(), ana.zone(), ana.language(), lines, List.of(), 20)),
+                List.of(),
+                List.of(Fixtures.night())));
+
+        decide(30, new Stimulus.Overdue(notice().id(), 0));
+        decide(31, new Stimulus.Overdue(notice().id(), 0));
+
+        assertThat(notice().line()).isEqualTo(1);
     }
 
     @Test

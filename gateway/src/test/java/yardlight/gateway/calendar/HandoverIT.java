@@ -15,8 +15,6 @@ import java.util.concurrent.atomic.AtomicReference;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.quartz.CronScheduleBuilder;
 import org.quartz.JobDetail;
 import org.quartz.Trigger;
@@ -30,7 +28,7 @@ import yardlight.escalation.Fixtures;
 import yardlight.escalation.Stimulus;
 import yardlight.gateway.FakeLane;
 
-/** The calendar as it is set up in the gateway, on real databases, with minutes that last a second. */
+/** The calendar as it is set up in the gateway, on PostgreSQL, with minutes that last a second. */
 class HandoverIT {
 
     private static final String QUARTZ = "spring.quartz.properties.";
@@ -51,18 +49,17 @@ class HandoverIT {
         running.clear();
     }
 
-    @ParameterizedTest
-    @EnumSource
-    void a_handover_that_falls_into_a_stop_is_noted_once_after_it(TestDatabase database) throws Exception {
-        String url = database.newUrl();
-        try (var source = database.migrated(url)) {
+    @Test
+    void a_handover_that_falls_into_a_stop_is_noted_once_after_it() throws Exception {
+        String url = TestDatabase.POSTGRESQL.newUrl();
+        try (var source = TestDatabase.POSTGRESQL.migrated(url)) {
             start(source);
             firedAgain(2);
             stop();
         }
 
         clock.set(at("2026-11-30T07:01"));
-        try (var source = database.migrated(url)) {
+        try (var source = TestDatabase.POSTGRESQL.migrated(url)) {
             start(source);
             firedAgain(3);
             stop();
