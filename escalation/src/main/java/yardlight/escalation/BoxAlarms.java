@@ -7,8 +7,14 @@ import yardlight.escalation.heartbeat.Verdict;
 public final class BoxAlarms {
 
     private static final String POINT = "box";
+    private static final String POWER = "power-";
 
     private BoxAlarms() {}
+
+    /** Whether these are alarms of this point: then nobody has to set it up. */
+    public static boolean have(String point) {
+        return point.equals(POINT) || point.startsWith(POWER);
+    }
 
     /** The box of a site does not speak. */
     public static AlarmKey silence(String site, Verdict verdict) {
@@ -17,6 +23,6 @@ public final class BoxAlarms {
 
     /** A feed of a site is off. */
     public static AlarmKey feedOff(String site, String feed) {
-        return new AlarmKey(site, "power-" + feed, Verdict.POWER_OFF.condition());
+        return new AlarmKey(site, POWER + feed, Verdict.POWER_OFF.condition());
     }
 }

@@ -22,6 +22,10 @@ import yardlight.db.TestDatabase;
 import yardlight.db.backup.Restore;
 import yardlight.db.backup.Restored;
 import yardlight.escalation.Stimulus;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.alarm.Measured;
+import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.alarm.Report;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.setup.Setup;
 import yardlight.gateway.clock.Leap;
@@ -29,6 +33,7 @@ import yardlight.gateway.clock.Pace;
 import yardlight.gateway.lane.CurrentSetup;
 import yardlight.gateway.lane.Intake;
 import yardlight.gateway.lane.Lane;
+import yardlight.gateway.lane.PostedEvent;
 import yardlight.gateway.lane.SetupSource;
 import yardlight.gateway.link.RealLinks;
 
@@ -100,6 +105,14 @@ public final class SmallGateway implements AutoCloseable {
         String document = "document " + NUMBER.incrementAndGet();
         DOCUMENTS.put(document, setup);
         lane().setup(document, new Stimulus.SetupChanged(setup, "owner"));
+    }
+
+    /** The box of Mesa 9 posts that this is active, and critical, now. */
+    public void critical(AlarmKey key) {
+        Instant now = context.getBean(InstantSource.class).instant();
+        var report = new Report(
+                key, Optional.of("mesa-9-box"), true, Optional.of(Priority.CRITICAL), Measured.NOTHING, now, false);
+        lane().events("mesa-9-box", List.of(new PostedEvent(Optional.empty(), report)), false);
     }
 
     /** The setup that this gateway goes by now. */

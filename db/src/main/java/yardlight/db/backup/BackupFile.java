@@ -7,6 +7,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
+import yardlight.db.disk.H2File;
 
 /**
  * A backup as {@link Backups} writes it: a zip with one H2 file in it.
@@ -22,20 +23,21 @@ record BackupFile(Path file, Login login) {
     void unpack(Path into) throws IOException {
         try (var in = new ZipInputStream(Files.newInputStream(file))) {
             ZipEntry entry = in.getNextEntry();
-            if (entry == null || !entry.getName().endsWith(Place.ENDING)) {
+            if (entry == null || !entry.getName().endsWith(H2File.ENDING)) {
                 throw new RestoreRefused(file + " is no backup of Yardlight, or is damaged", null);
             }
             Files.copy(in, into);
         } catch (IOException e) {
             throw new RestoreRefused("the backup " + file + " is damaged: " + e.getMessage(), e);
         }
-        check(into.toString().substring(0, into.toString().length() - Place.ENDING.length()));
+        String path = into.toString();
+        check(new H2File(Path.of(path.substring(0, path.length() - H2File.ENDING.length()))));
     }
 
-    private void check(String database) {
+    private void check(H2File database) {
         try {
             Flyway tables = Flyway.configure()
-                    .dataSource("jdbc:h2:file:" + database + ";IFEXISTS=TRUE", login.user(), login.password())
+                    .dataSource(database.address(";IFEXISTS=TRUE"), login.user(), login.password())
                     .locations("classpath:db/migration/common", "classpath:db/migration/h2")
                     .ignoreMigrationPatterns("*:pending")
                     .load();

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import yardlight.db.disk.H2File;
 
 /**
  * The folder of an H2 file and what lies beside it while a backup is put in place.
@@ -17,15 +18,13 @@ import java.nio.file.StandardOpenOption;
  */
 record Place(Path folder, String name) {
 
-    static final String ENDING = ".mv.db";
-
     static Place of(Path database) {
         return new Place(
                 database.toAbsolutePath().getParent(), database.getFileName().toString());
     }
 
     Path file() {
-        return folder.resolve(name + ENDING);
+        return folder.resolve(name + H2File.ENDING);
     }
 
     /** Where a backup is unpacked and looked at. */
@@ -39,7 +38,7 @@ record Place(Path folder, String name) {
     }
 
     Path copy(Path in) {
-        return in.resolve(name + ENDING);
+        return in.resolve(name + H2File.ENDING);
     }
 
     /** A name that no file has, for the database that is there now. */
@@ -52,7 +51,7 @@ record Place(Path folder, String name) {
     }
 
     private String aside(int number) {
-        return name + ".aside-" + number + ENDING;
+        return name + ".aside-" + number + H2File.ENDING;
     }
 
     /** Moves the old database aside and the new one in. May be begun again wherever it was broken off. */

@@ -8,6 +8,7 @@ import java.util.List;
 import org.springframework.stereotype.Component;
 import yardlight.db.alarm.SeenPoint;
 import yardlight.db.alarm.SeenPoints;
+import yardlight.escalation.BoxAlarms;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
 import yardlight.gateway.page.Names;
@@ -17,8 +18,6 @@ import yardlight.gateway.page.Names;
 class Unset {
 
     private static final Duration MONTH = Duration.ofDays(30);
-    private static final String BOX = "box";
-    private static final String POWER = "power-";
 
     private final LoadingCache<Duration, List<SeenPoint>> seen;
 
@@ -39,8 +38,6 @@ class Unset {
 
     /** The gateway's own points, which nobody has to set up. */
     private static boolean ours(SeenPoint one) {
-        return one.site().equals(Site.GATEWAY)
-                || one.point().equals(BOX)
-                || one.point().startsWith(POWER);
+        return one.site().equals(Site.GATEWAY) || BoxAlarms.have(one.point());
     }
 }

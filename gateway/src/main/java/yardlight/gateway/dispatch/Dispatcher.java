@@ -24,7 +24,7 @@ final class Dispatcher implements SmartLifecycle, Aftermath, Pulsing {
     static final int PHASE = 200;
 
     private static final Logger LOG = LoggerFactory.getLogger(Dispatcher.class);
-    private static final int LOOKS_FOR_THE_REST = 20;
+    private static final int POLLS_FOR_THE_REST = 20;
     private static final long FINISH_MILLIS = 15_000;
 
     private final List<Counter> counters;
@@ -104,12 +104,16 @@ final class Dispatcher implements SmartLifecycle, Aftermath, Pulsing {
 
     /** Nothing ends this thread but {@link #stop}: without it nothing goes out. */
     private void run() {
-        int looks = 0;
+        long rest = System.nanoTime();
         while (worker.running()) {
             worker.beat();
             renew();
             try {
-                look(looks++ % LOOKS_FOR_THE_REST == 0);
+                boolean alsoForTheRest = System.nanoTime() - rest >= 0;
+                if (alsoForTheRest) {
+                    rest = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(POLLS_FOR_THE_REST * pollMillis);
+                }
+                look(alsoForTheRest);
             } catch (RuntimeException e) {
                 LOG.warn("cannot look into the outbox: {}", e.getMessage());
             } catch (Throwable mistake) {
@@ -119,6 +123,7 @@ final class Dispatcher implements SmartLifecycle, Aftermath, Pulsing {
         }
     }
 
+    /** The rest is looked at by time and not with each ring of the bell: it costs what waits, not what is ready. */
     private void look(boolean alsoForTheRest) {
         Map<String, Counter> open = new LinkedHashMap<>();
         counters.stream().filter(Counter::open).forEach(counter -> open.put(counter.channel(), counter));

@@ -17,6 +17,7 @@ import org.springframework.core.Ordered;
 import org.springframework.core.env.Environment;
 import org.springframework.core.io.Resource;
 import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
+import yardlight.db.disk.H2File;
 
 /**
  * Looks at the home and reads the H2 file in it, before anybody opens it to write: a file that is damaged, or that a newer
@@ -24,7 +25,6 @@ import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
  */
 final class HomeCheck implements ApplicationContextInitializer<ConfigurableApplicationContext>, Ordered {
 
-    private static final String H2 = "jdbc:h2:file:";
     private static final String READ_ONLY = ";ACCESS_MODE_DATA=r;IFEXISTS=TRUE";
     private static final String NEWEST =
             "select max(cast(\"version\" as integer)) from \"flyway_schema_history\" where \"success\"";
@@ -52,14 +52,12 @@ final class HomeCheck implements ApplicationContextInitializer<ConfigurableAppli
     public void initialize(ConfigurableApplicationContext context) {
         Environment environment = context.getEnvironment();
         String url = environment.getProperty("spring.datasource.url", "");
-        if (url.startsWith(H2)) {
-            String database = url.substring(H2.length()).split(";", 2)[0];
-            Path file = Path.of(database + ".mv.db").toAbsolutePath();
-            writable(file.getParent());
-            if (size(file) > 0) {
-                look(file, H2 + database + READ_ONLY, environment);
+        H2File.of(url).ifPresent(home -> {
+            writable(home.path().getParent());
+            if (size(home.path()) > 0) {
+                look(home.path(), home.address(READ_ONLY), environment);
             }
-        }
+        });
     }
 
     private static void writable(Path home) {

@@ -11,13 +11,13 @@ import org.springframework.core.env.ConfigurableEnvironment;
 import yardlight.db.backup.Restore;
 import yardlight.db.backup.RestoreRefused;
 import yardlight.db.backup.Restored;
+import yardlight.db.disk.H2File;
 
 /** Puts the backup that {@code yardlight.restore-from} names in place of the database, before anybody opens it. */
 final class RestoreAtStart implements ApplicationContextInitializer<ConfigurableApplicationContext>, Ordered {
 
     private static final Logger LOG = LoggerFactory.getLogger(RestoreAtStart.class);
     private static final String FROM = "yardlight.restore-from";
-    private static final String H2 = "jdbc:h2:file:";
 
     /** Before the database is looked at. */
     @Override
@@ -30,9 +30,10 @@ final class RestoreAtStart implements ApplicationContextInitializer<Configurable
         ConfigurableEnvironment environment = context.getEnvironment();
         String url = environment.getProperty("spring.datasource.url", "");
         String from = environment.getProperty(FROM, "");
-        if (url.startsWith(H2)) {
+        Optional<H2File> file = H2File.of(url);
+        if (file.isPresent()) {
             Restore restore = new Restore(
-                    Path.of(url.substring(H2.length()).split(";", 2)[0]),
+                    file.get().database(),
                     environment.getProperty("spring.datasource.username", "sa"),
                     environment.getProperty("spring.datasource.password", ""));
             restored(restore, from)

@@ -19,15 +19,11 @@ import yardlight.channels.Message;
 import yardlight.db.TestDatabase;
 import yardlight.escalation.Fixtures;
 import yardlight.escalation.alarm.AlarmKey;
-import yardlight.escalation.alarm.Measured;
-import yardlight.escalation.alarm.Priority;
-import yardlight.escalation.alarm.Report;
 import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.setup.Setup;
 import yardlight.gateway.SmallGateway;
-import yardlight.gateway.lane.PostedEvent;
 
 /** Somebody sets the machine's clock while a rung waits. The gateway's clock is the real one on a wall that can be set. */
 class ClockStepsIT {
@@ -49,7 +45,7 @@ class ClockStepsIT {
     @ValueSource(strings = {"PT1M", "PT1H", "PT10H"})
     void the_next_one_is_called_after_the_wait_when_the_clock_was_set_back(Duration step) {
         start(SHORT);
-        alarm();
+        gateway.critical(new AlarmKey("mesa-9", "water-tank", "high"));
         await().until(() -> texts.taken().size() == 1);
 
         set = step.negated();
@@ -62,7 +58,7 @@ class ClockStepsIT {
     @ValueSource(strings = {"PT1H", "PT10H"})
     void one_rung_is_called_after_a_step_forward_and_the_next_waits(Duration step) {
         start(LONG);
-        alarm();
+        gateway.critical(new AlarmKey("mesa-9", "water-tank", "high"));
         await().until(() -> texts.taken().size() == 1);
 
         set = step;
@@ -102,18 +98,6 @@ class ClockStepsIT {
         String url = TestDatabase.H2.newUrl();
         var place = new SmallGateway.Place(TestDatabase.H2, url, 1, Optional.<InstantSource>of(clock));
         gateway = new SmallGateway(place, setup(wait), List.of(texts), "lane", "due", "dispatch");
-    }
-
-    private void alarm() {
-        var report = new Report(
-                new AlarmKey("mesa-9", "water-tank", "high"),
-                Optional.of("mesa-9-box"),
-                true,
-                Optional.of(Priority.CRITICAL),
-                Measured.NOTHING,
-                clock.instant(),
-                false);
-        gateway.lane().events("mesa-9-box", List.of(new PostedEvent(Optional.empty(), report)), false);
     }
 
     private static Setup setup(Duration wait) {

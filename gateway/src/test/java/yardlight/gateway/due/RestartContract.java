@@ -6,19 +6,14 @@ import static org.awaitility.Awaitility.await;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import yardlight.channels.FakeChannel;
 import yardlight.db.TestDatabase;
 import yardlight.escalation.Fixtures;
-import yardlight.escalation.alarm.Measured;
-import yardlight.escalation.alarm.Priority;
-import yardlight.escalation.alarm.Report;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.setup.Setup;
 import yardlight.gateway.SmallGateway;
-import yardlight.gateway.lane.PostedEvent;
 
 /** Rung waits in real time, on every database. */
 abstract class RestartContract {
@@ -32,7 +27,7 @@ abstract class RestartContract {
     void keeps_a_rung_s_wait_within_a_second() {
         FakeChannel texts = FakeChannel.named("sms-mail");
         try (SmallGateway gateway = start(database().newUrl(), texts)) {
-            alarm(gateway);
+            gateway.critical(Fixtures.TANK);
 
             await().atMost(Duration.ofSeconds(10)).until(() -> texts.taken().size() == 2);
             assertThat(late(gateway)).isBetween(Duration.ZERO, Duration.ofSeconds(1));
@@ -44,7 +39,7 @@ abstract class RestartContract {
         String url = database().newUrl();
         FakeChannel before = FakeChannel.named("sms-mail");
         try (SmallGateway gateway = start(url, before)) {
-            alarm(gateway);
+            gateway.critical(Fixtures.TANK);
             await().until(() -> before.taken().size() == 1);
         }
 
@@ -68,18 +63,6 @@ abstract class RestartContract {
 
     private SmallGateway start(String url, FakeChannel texts) {
         return new SmallGateway(database(), url, setup(), List.of(texts), "lane", "due", "dispatch");
-    }
-
-    private static void alarm(SmallGateway gateway) {
-        var report = new Report(
-                Fixtures.TANK,
-                Optional.of("mesa-9-box"),
-                true,
-                Optional.of(Priority.CRITICAL),
-                Measured.NOTHING,
-                Instant.now(),
-                false);
-        gateway.lane().events("mesa-9-box", List.of(new PostedEvent(Optional.empty(), report)), false);
     }
 
     private static Setup setup() {

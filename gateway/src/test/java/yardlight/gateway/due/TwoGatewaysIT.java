@@ -4,9 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
 import java.time.Duration;
-import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -19,14 +17,10 @@ import yardlight.channels.Message;
 import yardlight.db.TestDatabase;
 import yardlight.escalation.Fixtures;
 import yardlight.escalation.alarm.AlarmKey;
-import yardlight.escalation.alarm.Measured;
-import yardlight.escalation.alarm.Priority;
-import yardlight.escalation.alarm.Report;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.setup.Setup;
 import yardlight.gateway.SmallGateway;
-import yardlight.gateway.lane.PostedEvent;
 
 /** Two gateways on one PostgreSQL: each thing is done once, by either of them. */
 class TwoGatewaysIT {
@@ -52,7 +46,7 @@ class TwoGatewaysIT {
     @Test
     void send_each_text_once_and_number_the_log_without_a_gap() {
         for (int i = 0; i < 6; i++) {
-            alarm(i % 2 == 0 ? one : two, "point-" + i);
+            (i % 2 == 0 ? one : two).critical(new AlarmKey("mesa-9", "point-" + i, "high"));
         }
 
         await().atMost(Duration.ofSeconds(15)).until(() -> count("callout where kind = 'exhausted'") == 6);
@@ -64,7 +58,7 @@ class TwoGatewaysIT {
 
     @Test
     void go_on_with_what_the_other_has_begun() {
-        alarm(one, "water-tank");
+        one.critical(new AlarmKey("mesa-9", "water-tank", "high"));
         await().until(() -> texts().size() == 1);
 
         one.close();
@@ -79,7 +73,7 @@ class TwoGatewaysIT {
         var carrier = new CountDownLatch(1);
         oneTexts.answering(message -> takenAfter(carrier));
         twoTexts.answering(message -> takenAfter(carrier));
-        alarm(one, "water-tank");
+        one.critical(new AlarmKey("mesa-9", "water-tank", "high"));
         await().until(() -> texts().size() == 1);
 
         await().pollDelay(Duration.ofSeconds(6)).atMost(Duration.ofSeconds(15)).until(() -> texts().size() == 2);
@@ -121,18 +115,6 @@ class TwoGatewaysIT {
 
     private static SmallGateway start(String url, FakeChannel texts) {
         return new SmallGateway(TestDatabase.POSTGRESQL, url, setup(), List.of(texts), "lane", "due", "dispatch");
-    }
-
-    private static void alarm(SmallGateway gateway, String point) {
-        var report = new Report(
-                new AlarmKey("mesa-9", point, "high"),
-                Optional.of("mesa-9-box"),
-                true,
-                Optional.of(Priority.CRITICAL),
-                Measured.NOTHING,
-                Instant.now(),
-                false);
-        gateway.lane().events("mesa-9-box", List.of(new PostedEvent(Optional.empty(), report)), false);
     }
 
     /** Ben for a second and a half, then Ana for as long, then nobody. */

@@ -3,9 +3,7 @@ package yardlight.gateway.lane;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
 import java.util.concurrent.atomic.AtomicInteger;
-import org.h2.store.fs.FileBaseDefault;
 import org.h2.store.fs.FilePath;
 import org.h2.store.fs.FilePathWrapper;
 
@@ -51,12 +49,10 @@ public final class FullDisk extends FilePathWrapper {
         return new Channel(getBase().open(mode));
     }
 
-    private static final class Channel extends FileBaseDefault {
-
-        private final FileChannel base;
+    private static final class Channel extends PassedOn {
 
         private Channel(FileChannel base) {
-            this.base = base;
+            super(base);
         }
 
         @Override
@@ -64,22 +60,7 @@ public final class FullDisk extends FilePathWrapper {
             if (full) {
                 throw new IOException("No space left on device");
             }
-            return base.write(bytes, position);
-        }
-
-        @Override
-        public int read(ByteBuffer bytes, long position) throws IOException {
-            return base.read(bytes, position);
-        }
-
-        @Override
-        public long size() throws IOException {
-            return base.size();
-        }
-
-        @Override
-        protected void implTruncate(long size) throws IOException {
-            base.truncate(size);
+            return super.write(bytes, position);
         }
 
         @Override
@@ -87,17 +68,7 @@ public final class FullDisk extends FilePathWrapper {
             if (deaf) {
                 throw new IOException("Input/output error");
             }
-            base.force(metaData);
-        }
-
-        @Override
-        public FileLock tryLock(long position, long size, boolean shared) throws IOException {
-            return base.tryLock(position, size, shared);
-        }
-
-        @Override
-        protected void implCloseChannel() throws IOException {
-            base.close();
+            super.force(metaData);
         }
     }
 }

@@ -1,13 +1,10 @@
 package yardlight.gateway.lane;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import org.h2.store.fs.FileBaseDefault;
 import org.h2.store.fs.FilePath;
 import org.h2.store.fs.FilePathWrapper;
 
@@ -41,50 +38,19 @@ public final class PowerCut extends FilePathWrapper {
         FilePath.register(new PowerCut());
     }
 
-    private static final class Forced extends FileBaseDefault {
+    private static final class Forced extends PassedOn {
 
-        private final FileChannel base;
         private final Path file;
 
         private Forced(FileChannel base, Path file) {
-            this.base = base;
+            super(base);
             this.file = file;
         }
 
         @Override
         public void force(boolean metaData) throws IOException {
-            base.force(metaData);
+            super.force(metaData);
             Files.copy(file, left(file), StandardCopyOption.REPLACE_EXISTING);
-        }
-
-        @Override
-        public long size() throws IOException {
-            return base.size();
-        }
-
-        @Override
-        public int read(ByteBuffer to, long position) throws IOException {
-            return base.read(to, position);
-        }
-
-        @Override
-        public int write(ByteBuffer from, long position) throws IOException {
-            return base.write(from, position);
-        }
-
-        @Override
-        protected void implTruncate(long size) throws IOException {
-            base.truncate(size);
-        }
-
-        @Override
-        public FileLock tryLock(long position, long size, boolean shared) throws IOException {
-            return base.tryLock(position, size, shared);
-        }
-
-        @Override
-        protected void implCloseChannel() throws IOException {
-            base.close();
         }
     }
 }

@@ -7,9 +7,7 @@ import com.icegreen.greenmail.util.GreenMail;
 import com.icegreen.greenmail.util.ServerSetup;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
@@ -23,16 +21,12 @@ import yardlight.db.TestDatabase;
 import yardlight.escalation.Fixtures;
 import yardlight.escalation.Stimulus;
 import yardlight.escalation.alarm.AlarmKey;
-import yardlight.escalation.alarm.Measured;
-import yardlight.escalation.alarm.Priority;
-import yardlight.escalation.alarm.Report;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.setup.Setup;
 import yardlight.gateway.JarGateway;
 import yardlight.gateway.SmallGateway;
 import yardlight.gateway.Web;
-import yardlight.gateway.lane.PostedEvent;
 import yardlight.gateway.setup.Documents;
 
 /** The whole way: a backup under load, stop, restore into the packaged gateway, start. */
@@ -100,15 +94,7 @@ class BackupIT {
     private void post(SmallGateway gateway, AtomicInteger number, AtomicBoolean stop) {
         while (!stop.get()) {
             String point = "point-" + number.incrementAndGet();
-            var report = new Report(
-                    new AlarmKey("mesa-9", point, "high"),
-                    Optional.of("mesa-9-box"),
-                    true,
-                    Optional.of(Priority.CRITICAL),
-                    Measured.NOTHING,
-                    Instant.now(),
-                    false);
-            gateway.lane().events("mesa-9-box", List.of(new PostedEvent(Optional.empty(), report)), false);
+            gateway.critical(new AlarmKey("mesa-9", point, "high"));
             answered.add(point);
         }
     }

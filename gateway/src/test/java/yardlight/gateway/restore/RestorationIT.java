@@ -5,9 +5,7 @@ import static org.awaitility.Awaitility.await;
 
 import java.nio.file.Path;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -18,14 +16,10 @@ import yardlight.db.TestDatabase;
 import yardlight.db.backup.Restore;
 import yardlight.escalation.Fixtures;
 import yardlight.escalation.alarm.AlarmKey;
-import yardlight.escalation.alarm.Measured;
-import yardlight.escalation.alarm.Priority;
-import yardlight.escalation.alarm.Report;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.setup.Setup;
 import yardlight.gateway.SmallGateway;
-import yardlight.gateway.lane.PostedEvent;
 
 /** What becomes of the calls and the notices in a backup that is put in place. */
 class RestorationIT {
@@ -95,7 +89,7 @@ class RestorationIT {
         FakeChannel away = FakeChannel.named("sms-mail").answering(Attempt.deferred("451 later"));
         try (SmallGateway gateway = start(away, Duration.ofMinutes(9))) {
             for (int i = 0; i < ALARMS; i++) {
-                alarm(gateway, "point-" + i);
+                gateway.critical(new AlarmKey("mesa-9", "point-" + i, "high"));
             }
             await().until(() -> count(gateway, "attempt") == ALARMS);
             waiting = gateway.jdbc().queryForList("select notice from outbox", String.class);
@@ -103,7 +97,7 @@ class RestorationIT {
             gateway.jdbc().update("update callout set due_at = current_timestamp");
             gateway.jdbc().update("update due set due_at = current_timestamp, ready_at = current_timestamp");
             gateway.jdbc().execute("backup to '" + zip + "'");
-            alarm(gateway, "after-the-backup");
+            gateway.critical(new AlarmKey("mesa-9", "after-the-backup", "high"));
         }
         return zip;
     }
@@ -129,18 +123,6 @@ class RestorationIT {
 
     private static long count(SmallGateway gateway, String what) {
         return gateway.jdbc().queryForObject("select count(*) from " + what, Long.class);
-    }
-
-    private static void alarm(SmallGateway gateway, String point) {
-        var report = new Report(
-                new AlarmKey("mesa-9", point, "high"),
-                Optional.of("mesa-9-box"),
-                true,
-                Optional.of(Priority.CRITICAL),
-                Measured.NOTHING,
-                Instant.now(),
-                false);
-        gateway.lane().events("mesa-9-box", List.of(new PostedEvent(Optional.empty(), report)), false);
     }
 
     /** Ben, then Ana. */
