@@ -31,8 +31,13 @@ final class Connection {
         this.dialogue = office.dialogue();
     }
 
-    /** Hands the message over. */
+    /** Hands the message over. What comes of it says whether it failed for our sake or the server's, and not for its own. */
     Attempt deliver(MimeMessage message) {
+        Attempt attempt = handOver(message);
+        return Verdict.isOurs(dialogue.stage(), dialogue.reply()) ? attempt.forEveryMessage() : attempt;
+    }
+
+    private Attempt handOver(MimeMessage message) {
         reused = open;
         try {
             if (open) {
@@ -63,11 +68,6 @@ final class Connection {
             LOG.warn("the mail library failed at {}", dialogue.stage().step(), e);
             return Optional.of(verdict(e).detail());
         }
-    }
-
-    /** The last message did not fail for its own sake, but for ours or the server's. */
-    boolean isTroubled() {
-        return Verdict.isOurs(dialogue.stage(), dialogue.reply());
     }
 
     /** It had been idle, and the server has left meanwhile: nothing of the message was told to anybody. */

@@ -75,14 +75,14 @@ final class Connections implements AutoCloseable {
             connection = new Connection(office);
             attempt = limits.within(end - System.nanoTime(), connection, c -> c.deliver(message));
         }
+        trouble = attempt.general() ? Optional.of(attempt.detail()) : Optional.empty();
+        // Last of all: once it is kept, another thread may be talking over it.
         if (attempt.outcome() == Attempt.Outcome.ACCEPTED) {
             keep(connection);
         } else {
             connection.close();
         }
-        boolean troubled = connection.isTroubled();
-        trouble = troubled ? Optional.of(attempt.detail()) : Optional.empty();
-        return troubled ? attempt.forEveryMessage() : attempt;
+        return attempt;
     }
 
     /** Opens one more connection, up to the point at which a message could be sent, and takes leave again. */
