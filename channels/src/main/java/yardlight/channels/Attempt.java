@@ -13,8 +13,11 @@ import java.util.regex.Pattern;
  * @param general whether every message would have fared like this one now: it is between us and the carrier, and says
  *     nothing of the line
  * @param retryAfter how long the other side asked to be left alone; only with {@link Outcome#DEFERRED}
+ * @param reference what the other side calls the message from now on, if it will say later what became of it; only with
+ *     {@link Outcome#ACCEPTED}
  */
-public record Attempt(Outcome outcome, String detail, boolean general, Optional<Duration> retryAfter) {
+public record Attempt(
+        Outcome outcome, String detail, boolean general, Optional<Duration> retryAfter, Optional<String> reference) {
 
     /** How it ended. */
     public enum Outcome {
@@ -47,37 +50,45 @@ public record Attempt(Outcome outcome, String detail, boolean general, Optional<
             throw new IllegalArgumentException(
                     "only what is not settled can be between us and the carrier: " + outcome);
         }
+        if (reference.isPresent() && outcome != Outcome.ACCEPTED) {
+            throw new IllegalArgumentException("only what was accepted has a reference: " + outcome);
+        }
         if (retryAfter.isPresent() && retryAfter.get().isNegative()) {
             throw new IllegalArgumentException("time to wait must not be negative: " + retryAfter.get());
         }
     }
 
     public static Attempt accepted(String detail) {
-        return new Attempt(Outcome.ACCEPTED, detail, false, Optional.empty());
+        return new Attempt(Outcome.ACCEPTED, detail, false, Optional.empty(), Optional.empty());
+    }
+
+    /** With the name under which the other side will say what became of it. */
+    public static Attempt accepted(String detail, String reference) {
+        return new Attempt(Outcome.ACCEPTED, detail, false, Optional.empty(), Optional.of(reference));
     }
 
     public static Attempt refused(String detail) {
-        return new Attempt(Outcome.REFUSED, detail, false, Optional.empty());
+        return new Attempt(Outcome.REFUSED, detail, false, Optional.empty(), Optional.empty());
     }
 
     public static Attempt deferred(String detail) {
-        return new Attempt(Outcome.DEFERRED, detail, false, Optional.empty());
+        return new Attempt(Outcome.DEFERRED, detail, false, Optional.empty(), Optional.empty());
     }
 
     public static Attempt deferred(String detail, Duration retryAfter) {
-        return new Attempt(Outcome.DEFERRED, detail, false, Optional.of(retryAfter));
+        return new Attempt(Outcome.DEFERRED, detail, false, Optional.of(retryAfter), Optional.empty());
     }
 
     public static Attempt unknown(String detail) {
-        return new Attempt(Outcome.UNKNOWN, detail, false, Optional.empty());
+        return new Attempt(Outcome.UNKNOWN, detail, false, Optional.empty(), Optional.empty());
     }
 
     /** The same attempt, of which it is known that every message would have fared like it. */
     public Attempt forEveryMessage() {
-        return new Attempt(outcome, detail, true, retryAfter);
+        return new Attempt(outcome, detail, true, retryAfter, reference);
     }
 
-    private static String oneLine(String words) {
+    static String oneLine(String words) {
         String bounded = words.length() > 4_000 ? words.substring(0, 4_000) : words;
         String line = INVISIBLE
                 .matcher(BLANKS.matcher(bounded).replaceAll(" "))

@@ -38,7 +38,8 @@ class AttemptTest {
     @Test
     void waits_only_when_deferred() {
         assertThat(Attempt.deferred("busy", Duration.ofMinutes(2)).retryAfter()).contains(Duration.ofMinutes(2));
-        assertThatThrownBy(() -> new Attempt(Outcome.REFUSED, "no", false, Optional.of(Duration.ofMinutes(2))))
+        assertThatThrownBy(() ->
+                        new Attempt(Outcome.REFUSED, "no", false, Optional.of(Duration.ofMinutes(2)), Optional.empty()))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
@@ -55,5 +56,12 @@ class AttemptTest {
         assertThat(Attempt.deferred("cannot be reached").forEveryMessage().general())
                 .isTrue();
         assertThatThrownBy(() -> Attempt.refused("no").forEveryMessage()).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void has_a_reference_only_when_it_was_accepted() {
+        assertThat(Attempt.accepted("fine", "7f3a").reference()).contains("7f3a");
+        assertThatThrownBy(() -> new Attempt(Outcome.UNKNOWN, "cut", true, Optional.empty(), Optional.of("7f3a")))
+                .hasMessageContaining("UNKNOWN");
     }
 }
