@@ -1,12 +1,16 @@
 package yardlight.gateway;
 
+import static java.time.Duration.ofSeconds;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import java.net.http.HttpResponse;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.test.context.DynamicPropertyRegistry;
 import org.springframework.test.context.DynamicPropertySource;
 import tools.jackson.databind.JsonNode;
@@ -20,8 +24,11 @@ class OwnerIT {
 
     private final Web web;
 
-    OwnerIT(@LocalServerPort int port) {
+    private final JdbcTemplate jdbc;
+
+    OwnerIT(@LocalServerPort int port, @Autowired JdbcTemplate jdbc) {
         this.web = new Web(port);
+        this.jdbc = jdbc;
     }
 
     @DynamicPropertySource
@@ -76,6 +83,19 @@ class OwnerIT {
 
         assertThat(heartbeat(key).statusCode()).isEqualTo(401);
         assertThat(web.call("DELETE", where, Web.owner()).statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void a_key_that_another_gateway_revoked_opens_nothing_a_moment_later() {
+        HttpResponse<String> made = web.post("/api/v1/boxes/mesa-9-box/keys", JSON, "", Web.owner());
+        String key = Web.json(made).get("key").asString();
+        assertThat(heartbeat(key).statusCode()).isEqualTo(202);
+
+        jdbc.update(
+                "update box_key set revoked_at = current_timestamp where id = ?",
+                Web.json(made).get("id").asString());
+
+        await().atMost(ofSeconds(3)).until(() -> heartbeat(key).statusCode() == 401);
     }
 
     @Test

@@ -13,6 +13,9 @@ interface BoxKeyRows extends JpaRepository<BoxKeyRow, String> {
 
     List<BoxKeyRow> findByBoxOrderByCreatedAt(String box);
 
+    @Query("select k.hash from BoxKeyRow k where k.revokedAt >= :since")
+    List<String> hashesRevokedSince(Instant since);
+
     @Modifying
     @Query("update BoxKeyRow k set k.revokedAt = :now where k.box = :box and k.id = :id and k.revokedAt is null")
     int revoke(String box, String id, Instant now);

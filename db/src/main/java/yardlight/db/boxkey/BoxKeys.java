@@ -23,6 +23,11 @@ public class BoxKeys {
         return rows.findByHash(hash).map(BoxKeyRow::key);
     }
 
+    /** The hashes of the keys that were revoked at this instant or later. */
+    public List<String> revokedSince(Instant since) {
+        return rows.hashesRevokedSince(since);
+    }
+
     /** The keys of a box, oldest first, revoked ones too. */
     public List<BoxKey> of(String box) {
         return rows.findByBoxOrderByCreatedAt(box).stream().map(BoxKeyRow::key).toList();

@@ -77,7 +77,7 @@ class KeysController {
         if (!keys.revoke(box, key, clock.instant())) {
             throw Problem.notFound("this box has no such key that is still good");
         }
-        ring.forgetAll();
+        ring.forgetRevoked();
         LOG.info("Revoked key {} of box {}", key, box);
     }
 
