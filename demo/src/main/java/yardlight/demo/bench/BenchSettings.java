@@ -29,6 +29,7 @@ import yardlight.demo.gateway.Launch;
  * @param flood how long the gateway is flooded; that part is left out when it is zero
  * @param look how often the heap is looked at in the meantime
  * @param scale how many boxes the costs are measured with, two alarms each
+ * @param heap of the gateway and of the limits while the throughput is measured: alarms that are all new take many sites
  * @param bigHeap heap of a gateway with very many boxes
  */
 record BenchSettings(
@@ -37,11 +38,11 @@ record BenchSettings(
         @DefaultValue({"start", "throughput", "delivery", "lateness", "heartbeats", "scale", "flood"})
         List<String> only,
 
-        @DefaultValue("PT20S") Duration warmUp,
+        @DefaultValue("PT60S") Duration warmUp,
         @DefaultValue("PT4S") Duration round,
         @DefaultValue("3") int rounds,
         @DefaultValue({"32", "128"}) List<Integer> connections,
-        @DefaultValue("4000") int sites,
+        @DefaultValue("16000") int sites,
         @DefaultValue("2000") int alarms,
         @DefaultValue("3") int starts,
         @DefaultValue("100000") int armed,
@@ -50,6 +51,7 @@ record BenchSettings(
         @DefaultValue("PT0S") Duration flood,
         @DefaultValue("PT5M") Duration look,
         @DefaultValue({"1000", "4000", "16000"}) List<Integer> scale,
+        @DefaultValue("512m") String heap,
         @DefaultValue("1g") String bigHeap) {
 
     static final String MARK = "--demo.bench";
@@ -75,7 +77,16 @@ record BenchSettings(
 
     /** As README recommends, with more heap: a setup of very many boxes does not fit into the usual one. */
     BenchGateway.Kind big() {
-        return new BenchGateway.Kind(jar(), List.of("-Xmx" + bigHeap, "-XX:+UseSerialGC"), true);
+        return withHeap(bigHeap);
+    }
+
+    /** The one whose throughput is measured. */
+    BenchGateway.Kind loaded() {
+        return withHeap(heap);
+    }
+
+    private BenchGateway.Kind withHeap(String most) {
+        return new BenchGateway.Kind(jar(), List.of("-Xmx" + most, "-XX:+UseSerialGC"), true);
     }
 
     /** One that tells boxes to slow down. */

@@ -28,7 +28,7 @@ public record ClassDataArchive(Path directory, Path jar) {
                 List.of("-Djarmode=tools", "-jar", jar.toString(), "extract", "--destination", directory.toString()));
         ClassDataArchive archive = new ClassDataArchive(directory, jar.getFileName());
         Path home = Files.createTempDirectory(parent, "trial-");
-        List<String> trial = new ArrayList<>(Launch.SMALL);
+        List<String> trial = new ArrayList<>(Launch.QUICK);
         trial.addAll(List.of("-XX:ArchiveClassesAtExit=" + ARCHIVE, "-Dspring.context.exit=onRefresh"));
         trial.addAll(List.of("-jar", archive.jar().toString(), "--server.port=" + FreePort.any()));
         BenchGateway.properties(home, 1).forEach((name, value) -> trial.add("--" + name + "=" + value));
@@ -36,9 +36,9 @@ public record ClassDataArchive(Path directory, Path jar) {
         return archive;
     }
 
-    /** The options of the virtual machine; it refuses to start rather than to ignore the archive. */
+    /** The options of the virtual machine as docs/operating.md has them; it refuses to start rather than to ignore the archive. */
     public List<String> options() {
-        List<String> options = new ArrayList<>(Launch.SMALL);
+        List<String> options = new ArrayList<>(Launch.INSTALLED);
         options.addAll(List.of("-XX:SharedArchiveFile=" + ARCHIVE, "-Xshare:on"));
         return options;
     }

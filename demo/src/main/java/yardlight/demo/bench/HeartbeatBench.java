@@ -67,8 +67,9 @@ final class HeartbeatBench {
     /** What as many requests cost that are read and answered and nothing else. */
     private double bareCores(BenchSettings settings, double perSecond) throws Exception {
         try (BenchGateway pattern = ThroughputBench.pattern(settings)) {
-            try (GatewayProcess limits = LimitServer.start(pattern.home(), 1)) {
-                byte[] request = BenchEvents.event(LimitServer.BARE, 0, "water-tank", "active");
+            try (GatewayProcess limits =
+                    LimitServer.start(pattern.home(), 1, settings.small().jvm())) {
+                byte[] request = BenchEvents.event(LimitController.BARE, 0, "water-tank", "active");
                 Paced paced = new Paced(limits.address().getPort(), BEATING + POSTING, perSecond);
                 int count = (int) (perSecond * QUIET.toSeconds());
                 paced.run(count, (http, number, wanted) -> Paced.accepted(http.exchange(request)));

@@ -52,8 +52,9 @@ final class ThroughputBench {
             throws IOException, InterruptedException, ExecutionException, SQLException {
         int sites = Math.max(settings.sites(), settings.mostConnections());
         try (BenchGateway pattern = pattern(settings);
-                BenchGateway gateway = BenchGateway.open(settings.small(), BenchSetup.of(sites), letter -> {})) {
-            try (GatewayProcess limits = LimitServer.start(pattern.home(), sites)) {
+                BenchGateway gateway = BenchGateway.open(settings.loaded(), BenchSetup.of(sites), letter -> {})) {
+            try (GatewayProcess limits =
+                    LimitServer.start(pattern.home(), sites, settings.loaded().jvm())) {
                 return new ThroughputBench(
                                 settings, gateway.port(), limits.address().getPort())
                         .rows();
@@ -72,10 +73,11 @@ final class ThroughputBench {
     }
 
     private List<Row> rows() throws InterruptedException, ExecutionException {
-        int alarms = newAlarms.all() / (settings.connections().size() * settings.rounds() + 1);
+        int toWarmUp = newAlarms.all() / 2;
         for (Kind kind : Kind.values()) {
-            load(kind, settings.mostConnections(), settings.warmUp(), alarms);
+            load(kind, settings.mostConnections(), settings.warmUp(), toWarmUp);
         }
+        int alarms = (newAlarms.all() - toWarmUp) / (settings.connections().size() * settings.rounds());
         List<Row> rows = new ArrayList<>();
         for (int connections : settings.connections()) {
             rows.addAll(series(connections, alarms));
@@ -132,8 +134,8 @@ final class ThroughputBench {
 
     private Requests requests(Kind kind, int connections, int alarms) {
         return switch (kind) {
-            case BARE -> BenchEvents.same(LimitServer.BARE, connections, "active");
-            case PLAIN -> BenchEvents.same(LimitServer.PLAIN, connections, "active");
+            case BARE -> BenchEvents.same(LimitController.BARE, connections, "active");
+            case PLAIN -> BenchEvents.same(LimitController.PLAIN, connections, "active");
             case REFUSED -> BenchEvents.same(EVENTS, connections, "neither");
             case REPEATED -> BenchEvents.same(EVENTS, connections, "active");
             case NEW -> newAlarms.next(alarms);

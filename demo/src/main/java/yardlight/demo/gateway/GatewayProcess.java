@@ -32,10 +32,11 @@ public final class GatewayProcess implements AutoCloseable {
     /** Starts it; it is not ready yet. */
     public static GatewayProcess start(Launch launch) {
         try {
-            Process process = new ProcessBuilder(launch.command())
+            ProcessBuilder builder = new ProcessBuilder(launch.command())
                     .directory(launch.directory().toFile())
-                    .redirectErrorStream(true)
-                    .start();
+                    .redirectErrorStream(true);
+            builder.environment().putAll(launch.environment());
+            Process process = builder.start();
             process.getOutputStream().close();
             URI address = URI.create("http://localhost:" + launch.port());
             return new GatewayProcess(process, LogTail.follow(process.getInputStream()), address);

@@ -15,8 +15,15 @@ import java.util.stream.Stream;
  * @param jvm options of the virtual machine
  * @param port where it will answer on the loopback interface
  * @param properties Spring properties, handed over as program arguments
+ * @param environment variables that it gets beside ours
  */
-public record Launch(Path jar, Path directory, List<String> jvm, int port, Map<String, String> properties) {
+public record Launch(
+        Path jar,
+        Path directory,
+        List<String> jvm,
+        int port,
+        Map<String, String> properties,
+        Map<String, String> environment) {
 
     /** What README recommends for a small machine. */
     public static final List<String> SMALL = List.of("-Xmx128m", "-XX:+UseSerialGC");
@@ -24,9 +31,26 @@ public record Launch(Path jar, Path directory, List<String> jvm, int port, Map<S
     /** The same, compiled quickly and not deeply: starts sooner, carries less. */
     public static final List<String> QUICK = List.of("-Xmx128m", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1");
 
+    /** As docs/operating.md has it installed on a small computer, beside the class-data archive. */
+    public static final List<String> INSTALLED = List.of(
+            "-Xmx128m",
+            "-Xms48m",
+            "-Xmn16m",
+            "-XX:+UseSerialGC",
+            "-XX:TieredStopAtLevel=1",
+            "-XX:+ExitOnOutOfMemoryError");
+
+    /** What docs/operating.md has it find in its environment. */
+    public static final Map<String, String> INSTALLED_ENVIRONMENT = Map.of("MALLOC_ARENA_MAX", "2");
+
     public Launch {
         jvm = List.copyOf(jvm);
         properties = Map.copyOf(properties);
+        environment = Map.copyOf(environment);
+    }
+
+    public Launch(Path jar, Path directory, List<String> jvm, int port, Map<String, String> properties) {
+        this(jar, directory, jvm, port, properties, Map.of());
     }
 
     /**

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,9 +40,7 @@ final class Node implements AutoCloseable {
 
     void start() throws IOException, InterruptedException {
         ClassDataArchive made = archive();
-        List<String> jvm = new ArrayList<>(made.options());
-        jvm.add("-XX:TieredStopAtLevel=1");
-        process = GatewayProcess.start(new Launch(made.jar(), made.directory(), jvm, port, properties));
+        process = GatewayProcess.start(new Launch(made.jar(), made.directory(), made.options(), port, properties));
     }
 
     void awaitReady() throws InterruptedException {
