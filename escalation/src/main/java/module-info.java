@@ -11,6 +11,7 @@ module yardlight.escalation {
     exports yardlight.escalation.notice;
     exports yardlight.escalation.quiet;
     exports yardlight.escalation.rehearsal;
+    exports yardlight.escalation.reply;
     exports yardlight.escalation.roster;
     exports yardlight.escalation.setup;
     exports yardlight.escalation.wording;

@@ -37,6 +37,7 @@ class ArchitectureTest {
             "alarm", List.of(),
             "heartbeat", List.of(),
             "walltime", List.of(),
+            "reply", List.of(),
             "roster", List.of("walltime"),
             "ladder", List.of("alarm"),
             "quiet", List.of("alarm", "walltime"),
