@@ -1,93 +1,111 @@
 package yardlight.gateway.answer;
 
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import yardlight.db.alarm.Alarms;
-import yardlight.escalation.Answer;
-import yardlight.escalation.Stimulus;
-import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.Entry;
+import yardlight.escalation.reply.ReplyReader;
+import yardlight.escalation.reply.Said;
 import yardlight.escalation.setup.Contact;
+import yardlight.escalation.setup.Language;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.wording.Transliteration;
 import yardlight.gateway.lane.Lane;
-import yardlight.gateway.page.Names;
+import yardlight.gateway.lane.LogBook;
 import yardlight.gateway.setup.SetupInForce;
 
-/** Does what a text that came in asks for, and says in one line what was done. */
+/** Does what a text that came in asks for, and says in one line what was done. Each is a line in the log. */
 @Component
 class Replies {
 
-    private static final String UNCLEAR = "Not understood. Send OK and the number in the text, such as OK 47, or ALL.";
+    private static final int LONGEST_IN_LOG = 300;
 
     /**
-     * @param answer one line for the sender
+     * @param answer one line for the sender; empty when a machine wrote, which is not answered
      * @param acknowledged ids of the alarms
      */
-    record Outcome(String answer, List<String> acknowledged) {}
+    record Outcome(String answer, List<String> acknowledged) {
+
+        static Outcome nothing(String answer) {
+            return new Outcome(answer, List.of());
+        }
+    }
 
     private final Alarms alarms;
     private final SetupInForce inForce;
     private final Lane lane;
+    private final LogBook log;
+    private final Clocks clocks;
 
-    Replies(Alarms alarms, SetupInForce inForce, Lane lane) {
+    Replies(Alarms alarms, SetupInForce inForce, Lane lane, LogBook log, Clocks clocks) {
         this.alarms = alarms;
         this.inForce = inForce;
         this.lane = lane;
+        this.log = log;
+        this.clocks = clocks;
     }
 
-    Outcome take(Sender sender, Reply reply) {
+    /** @param text whatever was written */
+    Outcome take(Sender sender, String text) {
         Setup setup = inForce.setup();
         List<Contact> people = sender.among(setup);
-        if (people.isEmpty()) {
-            return nothing("This number is not known here; nothing was done.");
-        }
-        var waiting = Waiting.of(alarms.current());
+        Outcome outcome = people.isEmpty() ? stranger(text) : known(people, ReplyReader.read(text), setup);
+        record(sender, people, text, outcome);
+        return outcome;
+    }
+
+    /** A stranger's machine could answer ours for ever. */
+    private static Outcome stranger(String text) {
+        boolean machine = ReplyReader.read(text) instanceof Said.Automatic;
+        return Outcome.nothing(machine ? "" : Sentences.in(Language.EN).stranger());
+    }
+
+    private Outcome known(List<Contact> people, Said said, Setup setup) {
+        Contact person = people.get(0);
+        Sentences sentences = Sentences.in(person.language());
         Set<String> ids = people.stream().map(Contact::id).collect(Collectors.toSet());
-        List<Alarm> meant = switch (reply.kind()) {
-            case ONE -> waiting.withCode(reply.code().orElseThrow());
-            case ONLY -> waiting.codesOf(ids).size() == 1 ? waiting.toldTo(ids) : List.of();
-            case ALL -> waiting.toldTo(ids);
-            case UNCLEAR -> List.of();
-        };
-        return meant.isEmpty() ? nothing(why(reply, waiting.codesOf(ids))) : acknowledge(meant, people.get(0), setup);
+        var calls = new Calls(Waiting.of(alarms.current()), ids, person, sentences, setup, clocks);
+        if (said instanceof Said.Ok ok) {
+            return calls.ok(ok.codes(), lane);
+        }
+        if (said instanceof Said.All) {
+            return calls.all(lane);
+        }
+        if (said instanceof Said.Hold hold) {
+            return calls.hold(hold, lane);
+        }
+        return Outcome.nothing(oneLine(told(said, calls, sentences)));
     }
 
-    private Outcome acknowledge(List<Alarm> meant, Contact by, Setup setup) {
-        List<Alarm> done =
-                meant.stream().filter(alarm -> acknowledged(alarm, by)).toList();
-        var names = new Names(setup);
-        String what = done.stream().map(alarm -> names.alarm(alarm.key())).collect(Collectors.joining(", "));
-        return done.isEmpty()
-                ? nothing("Nothing waits for an answer any more.")
-                : new Outcome(
-                        "You have it, " + by.name() + ": " + what + ".",
-                        done.stream().map(Alarm::id).toList());
+    private static String told(Said said, Calls calls, Sentences sentences) {
+        if (said instanceof Said.Status) {
+            return calls.status();
+        }
+        if (said instanceof Said.Who) {
+            return calls.calledFirst();
+        }
+        if (said instanceof Said.Help) {
+            return sentences.help();
+        }
+        if (said instanceof Said.Stop) {
+            return sentences.stop();
+        }
+        return said instanceof Said.Automatic ? "" : sentences.notUnderstood();
     }
 
-    private boolean acknowledged(Alarm alarm, Contact by) {
-        var said = new Stimulus.Acknowledge(alarm.key(), by.id(), "text", Optional.empty());
-        return lane.decide(said) instanceof Answer.Done;
+    static String oneLine(String text) {
+        return OneText.of(Transliteration.gsm(text));
     }
 
-    private static String why(Reply reply, Set<Integer> codes) {
-        return switch (reply.kind()) {
-            case ONE -> "Nothing with the number " + reply.code().orElseThrow() + " waits for an answer.";
-            case ONLY ->
-                codes.isEmpty()
-                        ? "Nothing waits for an answer."
-                        : "Several things wait: send OK and one of " + numbers(codes) + ", or ALL.";
-            case ALL -> "Nothing waits for an answer.";
-            case UNCLEAR -> UNCLEAR;
-        };
-    }
-
-    private static String numbers(Set<Integer> codes) {
-        return codes.stream().sorted().map(Object::toString).collect(Collectors.joining(", "));
-    }
-
-    private static Outcome nothing(String answer) {
-        return new Outcome(answer, List.of());
+    private void record(Sender sender, List<Contact> people, String text, Outcome outcome) {
+        String words = Transliteration.gsm(text);
+        String shown = words.length() > LONGEST_IN_LOG ? words.substring(0, LONGEST_IN_LOG) + "..." : words;
+        Map<String, String> about =
+                people.isEmpty() ? Map.of() : Map.of("contact", people.get(0).id());
+        String answered = outcome.answer().isEmpty() ? "not answered" : "answered: " + outcome.answer();
+        log.put(new Entry(Entry.What.ANSWER, about, sender + " wrote: " + shown + "; " + answered));
     }
 }

@@ -43,7 +43,7 @@ class RepliesController {
         Optional<String> from = fields.text("from", LONGEST_ADDRESS);
         Optional<String> text = fields.text("text", LONGEST_TEXT);
         faults.orNothing();
-        return replies.take(new Sender(from.orElseThrow()), Reply.of(text.orElseThrow()));
+        return replies.take(new Sender(from.orElseThrow()), text.orElseThrow());
     }
 
     private void mustShowKey(HttpServletRequest request) {

@@ -41,4 +41,9 @@ final class Sender {
         String shorter = one.length() < other.length() ? one : other;
         return shorter.length() >= SHORTEST_NUMBER && one.endsWith(shorter) && other.endsWith(shorter);
     }
+
+    @Override
+    public String toString() {
+        return from;
+    }
 }

@@ -1,5 +1,6 @@
 package yardlight.gateway.answer;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -7,38 +8,44 @@ import yardlight.db.alarm.RecordedAlarm;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.ladder.Callout;
 
-/** The alarms that wait for an answer, with the calls that were made for them. */
-record Waiting(List<RecordedAlarm> alarms) {
+/** The alarms that somebody was called for, the most urgent first: those that wait for an answer, and those that have one. */
+record Waiting(List<RecordedAlarm> waiting, List<RecordedAlarm> taken) {
 
     static Waiting of(List<RecordedAlarm> current) {
-        return new Waiting(current.stream()
-                .filter(one ->
-                        one.alarm().state().awaitsAnswer() && one.callout().isPresent())
-                .toList());
+        List<RecordedAlarm> called =
+                current.stream().filter(one -> one.callout().isPresent()).toList();
+        return new Waiting(
+                called.stream()
+                        .filter(one -> one.alarm().state().awaitsAnswer())
+                        .toList(),
+                called.stream()
+                        .filter(one -> !one.alarm().state().awaitsAnswer()
+                                && one.alarm().acknowledgedBy().isPresent())
+                        .toList());
     }
 
-    /** Those of the call with this code, whoever was told of it. */
-    List<Alarm> withCode(int code) {
-        return alarms.stream()
-                .filter(one -> facts(one).code() == code)
+    /** Those of the calls with these codes, whoever was told of them. */
+    static List<Alarm> withCodes(Collection<Integer> codes, List<RecordedAlarm> among) {
+        return among.stream()
+                .filter(one -> codes.contains(facts(one).code()))
                 .map(RecordedAlarm::alarm)
                 .toList();
     }
 
     /** Those that these contacts were told of. */
-    List<Alarm> toldTo(Set<String> contacts) {
-        return toldOf(contacts).stream().map(RecordedAlarm::alarm).toList();
+    static List<Alarm> toldTo(Set<String> contacts, List<RecordedAlarm> among) {
+        return toldOf(contacts, among).map(RecordedAlarm::alarm).toList();
     }
 
-    /** The codes of the calls that these contacts were told of. */
+    /** The codes of the calls that wait and that these contacts were told of. */
     Set<Integer> codesOf(Set<String> contacts) {
-        return toldOf(contacts).stream().map(one -> facts(one).code()).collect(Collectors.toSet());
+        return toldOf(contacts, waiting)
+                .map(one -> facts(one).code())
+                .collect(Collectors.toCollection(java.util.TreeSet::new));
     }
 
-    private List<RecordedAlarm> toldOf(Set<String> contacts) {
-        return alarms.stream()
-                .filter(one -> facts(one).told().stream().anyMatch(contacts::contains))
-                .toList();
+    private static java.util.stream.Stream<RecordedAlarm> toldOf(Set<String> contacts, List<RecordedAlarm> among) {
+        return among.stream().filter(one -> facts(one).told().stream().anyMatch(contacts::contains));
     }
 
     private static Callout.Facts facts(RecordedAlarm one) {

@@ -1,0 +1,82 @@
+package yardlight.gateway.answer;
+
+import java.util.Collection;
+import java.util.List;
+
+final class EnglishSentences implements Sentences {
+
+    @Override
+    public String stranger() {
+        return "This number is not known here; nothing was done.";
+    }
+
+    @Override
+    public String notUnderstood() {
+        return "Not understood, nothing was done. Send OK and the number in the text, such as OK 47, or HELP.";
+    }
+
+    @Override
+    public String help() {
+        return "OK 47: you have call 47. ALL: you have everything. HOLD 47 2H: put it away for 2 hours."
+                + " STATUS: what is wrong. WHO: who is called.";
+    }
+
+    @Override
+    public String nothingWaits() {
+        return "Nothing waits for an answer.";
+    }
+
+    @Override
+    public String noSuchNumber(Collection<Integer> codes) {
+        return "Nothing with the number " + Lists.plain(codes) + " waits for an answer.";
+    }
+
+    @Override
+    public String severalWait(Collection<Integer> codes) {
+        return "Several things wait: send OK and one of " + Lists.plain(codes) + ", or ALL.";
+    }
+
+    @Override
+    public String youHaveIt(String name, List<String> alarms) {
+        return "You have it, " + name + ": " + Lists.plain(alarms) + ".";
+    }
+
+    @Override
+    public String hasIt(String name, String since) {
+        return name + " has it since " + since + ".";
+    }
+
+    @Override
+    public String forHowLong(Collection<Integer> codes) {
+        return "For how long? Send it with a time, such as HOLD " + Lists.first(codes) + " 2H.";
+    }
+
+    @Override
+    public String putAway(List<String> alarms, String until) {
+        return "Put away until " + until + ": " + Lists.plain(alarms) + ".";
+    }
+
+    @Override
+    public String refused(String reason) {
+        return "Nothing was done: " + reason + ".";
+    }
+
+    @Override
+    public String status(List<String> waiting, List<String> taken) {
+        if (waiting.isEmpty() && taken.isEmpty()) {
+            return "All quiet: nothing is in alarm.";
+        }
+        return waiting.size() + " wait for an answer, " + taken.size() + " are taken: "
+                + Lists.plain(Lists.both(waiting, taken)) + ".";
+    }
+
+    @Override
+    public String calledFirst(List<String> names) {
+        return names.isEmpty() ? "Nobody would be called first now." : "Called first now: " + Lists.plain(names) + ".";
+    }
+
+    @Override
+    public String stop() {
+        return "You are still called: only the owner can take you off. Your wish is in the log.";
+    }
+}

@@ -1,0 +1,47 @@
+package yardlight.gateway.answer;
+
+import java.util.Collection;
+import java.util.List;
+import yardlight.escalation.setup.Language;
+
+/** What somebody who sent a text is answered, in one language. Lists are in the order in which they are to be read. */
+interface Sentences {
+
+    static Sentences in(Language language) {
+        return switch (language) {
+            case EN -> new EnglishSentences();
+            case ES -> new SpanishSentences();
+        };
+    }
+
+    String stranger();
+
+    String notUnderstood();
+
+    String help();
+
+    String nothingWaits();
+
+    String noSuchNumber(Collection<Integer> codes);
+
+    String severalWait(Collection<Integer> codes);
+
+    String youHaveIt(String name, List<String> alarms);
+
+    /** Somebody was faster. */
+    String hasIt(String name, String since);
+
+    String forHowLong(Collection<Integer> codes);
+
+    String putAway(List<String> alarms, String until);
+
+    /** The rules forbid it; the reason is the engine's, in English. */
+    String refused(String reason);
+
+    String status(List<String> waiting, List<String> taken);
+
+    String calledFirst(List<String> names);
+
+    /** Nobody is taken off a ladder by a text of their own. */
+    String stop();
+}

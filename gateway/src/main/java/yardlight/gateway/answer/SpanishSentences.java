@@ -1,0 +1,84 @@
+package yardlight.gateway.answer;
+
+import java.util.Collection;
+import java.util.List;
+
+final class SpanishSentences implements Sentences {
+
+    @Override
+    public String stranger() {
+        return "Este número no se conoce aquí; no se hizo nada.";
+    }
+
+    @Override
+    public String notUnderstood() {
+        return "No se entendió, no se hizo nada. Envíe OK y el número del texto, como OK 47, o AYUDA.";
+    }
+
+    @Override
+    public String help() {
+        return "OK 47: usted se encarga de 47. TODO: de todo. ESPERA 47 2H: aplazar 2 horas."
+                + " ESTADO: qué pasa. QUIEN: a quién se llama.";
+    }
+
+    @Override
+    public String nothingWaits() {
+        return "Nada espera respuesta.";
+    }
+
+    @Override
+    public String noSuchNumber(Collection<Integer> codes) {
+        return "Nada con el número " + Lists.plain(codes) + " espera respuesta.";
+    }
+
+    @Override
+    public String severalWait(Collection<Integer> codes) {
+        return "Varias cosas esperan: envíe OK y uno de " + Lists.plain(codes) + ", o TODO.";
+    }
+
+    @Override
+    public String youHaveIt(String name, List<String> alarms) {
+        return "Usted se encarga, " + name + ": " + Lists.plain(alarms) + ".";
+    }
+
+    @Override
+    public String hasIt(String name, String since) {
+        return name + " se encarga desde " + since + ".";
+    }
+
+    @Override
+    public String forHowLong(Collection<Integer> codes) {
+        return "¿Por cuánto tiempo? Envíelo con un tiempo, como ESPERA " + Lists.first(codes) + " 2H.";
+    }
+
+    @Override
+    public String putAway(List<String> alarms, String until) {
+        return "Aplazado hasta " + until + ": " + Lists.plain(alarms) + ".";
+    }
+
+    @Override
+    public String refused(String reason) {
+        return "No se hizo nada: " + reason + ".";
+    }
+
+    @Override
+    public String status(List<String> waiting, List<String> taken) {
+        if (waiting.isEmpty() && taken.isEmpty()) {
+            return "Todo tranquilo: no hay alarmas.";
+        }
+        return waiting.size() + " esperan respuesta, " + taken.size() + " tienen quien se encargue: "
+                + Lists.plain(Lists.both(waiting, taken)) + ".";
+    }
+
+    @Override
+    public String calledFirst(List<String> names) {
+        return names.isEmpty()
+                ? "Ahora no se llamaría primero a nadie."
+                : "Primero se llama ahora a: " + Lists.plain(names) + ".";
+    }
+
+    @Override
+    public String stop() {
+        return "Se le sigue llamando: solo el dueño puede quitarlo. Su deseo está en el registro.";
+    }
+}

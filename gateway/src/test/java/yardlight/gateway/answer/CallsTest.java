@@ -1,0 +1,212 @@
+package yardlight.gateway.answer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import yardlight.db.alarm.RecordedAlarm;
+import yardlight.db.alarm.RecordedCallout;
+import yardlight.escalation.Answer;
+import yardlight.escalation.Fixtures;
+import yardlight.escalation.Stimulus;
+import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.alarm.AlarmState;
+import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.ladder.Place;
+import yardlight.escalation.reply.Said;
+import yardlight.escalation.setup.Language;
+import yardlight.escalation.setup.Setup;
+import yardlight.gateway.FakeLane;
+
+class CallsTest {
+
+    private static final Instant NOW = Fixtures.at("2026-11-25T02:30");
+    private static final AlarmKey SEPARATOR = new AlarmKey("mesa-9", "separator", "high");
+
+    private final Setup setup = Fixtures.theSetup();
+    private final FakeLane lane = new FakeLane();
+    private final List<RecordedAlarm> current = new ArrayList<>();
+
+    @Test
+    void ok_with_a_code_takes_the_call_with_it() {
+        waits(47, Fixtures.TANK, "ana");
+        waits(51, SEPARATOR, "ana");
+
+        Replies.Outcome outcome = of("ana").ok(List.of(51), lane);
+
+        assertThat(outcome.answer()).isEqualTo("You have it, Ana Ruelas: Mesa 9 SEPARATOR high.");
+        assertThat(lane.decided).containsExactly(new Stimulus.Acknowledge(SEPARATOR, "ana", "text", Optional.empty()));
+    }
+
+    @Test
+    void ok_with_several_codes_takes_them_all() {
+        waits(47, Fixtures.TANK, "ana");
+        waits(51, SEPARATOR, "ana");
+
+        of("ana").ok(List.of(47, 51), lane);
+
+        assertThat(lane.decided).hasSize(2);
+    }
+
+    @Test
+    void ok_alone_takes_the_only_call_that_waits_for_this_person() {
+        waits(47, Fixtures.TANK, "ana");
+        waits(51, SEPARATOR, "ben");
+
+        of("ana").ok(List.of(), lane);
+
+        assertThat(lane.decided)
+                .containsExactly(new Stimulus.Acknowledge(Fixtures.TANK, "ana", "text", Optional.empty()));
+    }
+
+    @Test
+    void ok_alone_takes_nothing_when_several_calls_wait_and_asks_which() {
+        waits(47, Fixtures.TANK, "ana");
+        waits(51, SEPARATOR, "ana");
+
+        assertThat(of("ana").ok(List.of(), lane).answer())
+                .isEqualTo("Several things wait: send OK and one of 47, 51, or ALL.");
+        assertThat(lane.decided).isEmpty();
+    }
+
+    @Test
+    void a_late_ok_hears_who_was_faster() {
+        taken(47, Fixtures.TANK, "ben", "2026-11-25T02:21");
+
+        assertThat(of("ana").ok(List.of(47), lane).answer()).isEqualTo("Ben Tully has it since 2:21 AM.");
+        assertThat(of("ana").ok(List.of(), lane).answer()).isEqualTo("Ben Tully has it since 2:21 AM.");
+        assertThat(of("ana").all(lane).answer()).isEqualTo("Ben Tully has it since 2:21 AM.");
+        assertThat(lane.decided).isEmpty();
+    }
+
+    @Test
+    void a_number_that_nothing_has_takes_nothing() {
+        waits(47, Fixtures.TANK, "ana");
+
+        assertThat(of("ana").ok(List.of(74), lane).answer())
+                .isEqualTo("Nothing with the number 74 waits for an answer.");
+        assertThat(lane.decided).isEmpty();
+    }
+
+    @Test
+    void all_takes_what_this_person_was_told_and_nothing_else() {
+        waits(47, Fixtures.TANK, "ana");
+        waits(51, SEPARATOR, "ben");
+
+        assertThat(of("ana").all(lane).acknowledged()).hasSize(1);
+        assertThat(lane.decided)
+                .containsExactly(new Stimulus.Acknowledge(Fixtures.TANK, "ana", "text", Optional.empty()));
+    }
+
+    @Test
+    void hold_puts_it_away_for_as_long_as_was_said() {
+        waits(47, Fixtures.TANK, "ana");
+
+        String answer = of("ana")
+                .hold(new Said.Hold(Optional.of(47), Optional.of(Duration.ofHours(2))), lane)
+                .answer();
+
+        assertThat(answer).isEqualTo("Put away until 4:30 AM: Mesa 9 WATER TANK high-high.");
+        assertThat(lane.decided)
+                .containsExactly(new Stimulus.Shelve(Fixtures.TANK, Duration.ofHours(2), "by text", "ana"));
+    }
+
+    @Test
+    void hold_without_a_time_asks_for_one() {
+        waits(47, Fixtures.TANK, "ana");
+
+        assertThat(of("ana")
+                        .hold(new Said.Hold(Optional.empty(), Optional.empty()), lane)
+                        .answer())
+                .isEqualTo("For how long? Send it with a time, such as HOLD 47 2H.");
+        assertThat(lane.decided).isEmpty();
+    }
+
+    @Test
+    void hold_says_why_when_the_rules_forbid_it() {
+        waits(47, Fixtures.TANK, "ana");
+        lane.answer = new Answer.Refusal("the longest is 7 days");
+
+        assertThat(of("ana")
+                        .hold(new Said.Hold(Optional.of(47), Optional.of(Duration.ofDays(9))), lane)
+                        .answer())
+                .isEqualTo("Nothing was done: the longest is 7 days.");
+    }
+
+    @Test
+    void status_says_what_waits_and_what_is_taken() {
+        waits(47, Fixtures.TANK, "ana");
+        taken(51, SEPARATOR, "ben", "2026-11-25T02:21");
+
+        assertThat(of("ana").status())
+                .isEqualTo("1 wait for an answer, 1 are taken: Mesa 9 WATER TANK high-high, Mesa 9 SEPARATOR high.");
+    }
+
+    @Test
+    void status_of_a_calm_night_is_calm() {
+        assertThat(of("ana").status()).isEqualTo("All quiet: nothing is in alarm.");
+    }
+
+    @Test
+    void who_is_called_first_is_named_once() {
+        assertThat(of("ana").calledFirst()).isEqualTo("Called first now: Ana Ruelas.");
+    }
+
+    private Calls of(String contact) {
+        return new Calls(
+                Waiting.of(current),
+                Set.of(contact),
+                setup.contacts().get(contact),
+                Sentences.in(Language.EN),
+                setup,
+                new Clocks(InstantSource.fixed(NOW)));
+    }
+
+    private void waits(int code, AlarmKey key, String told) {
+        current.add(new RecordedAlarm(
+                Alarm.normal(key)
+                        .draft()
+                        .state(AlarmState.UNACKNOWLEDGED)
+                        .occurrence(1)
+                        .done(),
+                Optional.of(new RecordedCallout(
+                        new Callout.Calling(facts(code, key, told), Place.FOOT, NOW.plusSeconds(300)), List.of()))));
+    }
+
+    private void taken(int code, AlarmKey key, String by, String at) {
+        current.add(new RecordedAlarm(
+                Alarm.normal(key)
+                        .draft()
+                        .state(AlarmState.ACKNOWLEDGED)
+                        .occurrence(1)
+                        .acknowledgedBy(Optional.of(by))
+                        .acknowledgedAt(Optional.of(Fixtures.at(at)))
+                        .done(),
+                Optional.of(new RecordedCallout(
+                        new Callout.Answered(facts(code, key, "ana"), Place.FOOT, by, Fixtures.at(at)), List.of()))));
+    }
+
+    private static Callout.Facts facts(int code, AlarmKey key, String told) {
+        return new Callout.Facts(
+                key + "." + code,
+                code,
+                key.site(),
+                "night",
+                Priority.HIGH,
+                List.of(key),
+                Fixtures.at("2026-11-25T02:13"),
+                1,
+                1,
+                Set.of(told),
+                Map.of());
+    }
+}
