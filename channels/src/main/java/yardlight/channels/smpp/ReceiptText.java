@@ -65,8 +65,7 @@ record ReceiptText(String id, String state, String error, Optional<LocalDateTime
     }
 
     private static Pattern field(String name) {
-        return Pattern.compile(
-                "(?<![a-z ])(?:^|\\s)" + name.replace(" ", "\\s") + ":\\s*(\\S+)", Pattern.CASE_INSENSITIVE);
+        return Pattern.compile("(?:^|\\s)" + name.replace(" ", "\\s") + ":\\s*(\\S+)", Pattern.CASE_INSENSITIVE);
     }
 
     private static String in(String text, Pattern field) {
