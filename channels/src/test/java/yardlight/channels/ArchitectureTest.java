@@ -67,6 +67,14 @@ class ArchitectureTest {
             .resideInAnyPackage("jakarta.mail..", "org.eclipse.angus..");
 
     @ArchTest
+    static final ArchRule ONLY_SMPP_KNOWS_JSMPP = noClasses()
+            .that()
+            .resideOutsideOfPackage("yardlight.channels.smpp")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.jsmpp..");
+
+    @ArchTest
     static final ArchRule NO_SPRING_NO_DATABASE_NO_GATEWAY = noClasses()
             .should()
             .dependOnClassesThat()

@@ -22,6 +22,9 @@ final class Identities {
 
     private final Map<String, Named> named = new LinkedHashMap<>();
 
+    /** For two within a millisecond, and for a clock that was set back. */
+    private long names;
+
     private record Named(String name, Object session, boolean taken, Instant at) {}
 
     /**
@@ -34,7 +37,7 @@ final class Identities {
                 && (!before.taken()
                         || before.session() != session
                                 && before.at().plus(DOUBT).isAfter(now));
-        String name = again ? before.name() : words + "." + now.toEpochMilli();
+        String name = again ? before.name() : words + "." + now.toEpochMilli() + "." + ++names;
         if (!again || !before.taken()) {
             named.remove(words);
             named.put(words, new Named(name, session, false, now));
