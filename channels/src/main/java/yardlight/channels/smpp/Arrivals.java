@@ -8,7 +8,7 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import org.jsmpp.PDUStringException;
 import org.jsmpp.SMPPConstant;
-import org.jsmpp.bean.DeliverSm;
+import org.jsmpp.bean.AbstractSmCommand;
 import org.jsmpp.util.DefaultDecomposer;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -54,7 +54,7 @@ final class Arrivals {
         inbox = Optional.of(given);
     }
 
-    /** A deliver_sm as it came over the wire. Comes back at once. */
+    /** A deliver_sm or data_sm as it came over the wire. Comes back at once. */
     void accept(byte[] unit, Reply reply) {
         try {
             hands.execute(() -> take(unit, reply));
@@ -82,7 +82,7 @@ final class Arrivals {
             return;
         }
         try {
-            take(READER.deliverSm(unit), inbox.get(), reply);
+            take(read(unit), inbox.get(), reply);
         } catch (PDUStringException | IndexOutOfBoundsException | IllegalArgumentException e) {
             LOG.warn("the message centre brought what cannot be read: {}", e.getMessage());
             reply.unreadable();
@@ -92,7 +92,12 @@ final class Arrivals {
         }
     }
 
-    private void take(DeliverSm unit, Inbox given, Reply reply) {
+    /** Some centres bring things by data_sm (section 4.7.1), which has all but short_message. */
+    private static AbstractSmCommand read(byte[] unit) throws PDUStringException {
+        return Units.command(unit) == SMPPConstant.CID_DATA_SM ? READER.dataSm(unit) : READER.deliverSm(unit);
+    }
+
+    private void take(AbstractSmCommand unit, Inbox given, Reply reply) {
         switch (unit.getEsmClass() & TYPE) {
             case 0 -> texts.take(unit, given, reply);
             case SMPPConstant.ESMCLS_SMSC_DELIV_RECEIPT, SMPPConstant.ESMCLS_INTRMD_DELIV_NOTIF ->
@@ -102,7 +107,7 @@ final class Arrivals {
         }
     }
 
-    private boolean receipt(DeliverSm unit, Inbox given) {
+    private boolean receipt(AbstractSmCommand unit, Inbox given) {
         ReceiptText receipt = ReceiptText.of(IncomingText.of(unit).text(), unit.getOptionalParameters());
         if (receipt.id().isEmpty()) {
             LOG.warn("the message centre brought a receipt that does not say what it is about");

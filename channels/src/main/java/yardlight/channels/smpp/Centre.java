@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 import javax.net.ssl.SSLSocketFactory;
 import yardlight.channels.Attempt;
 import yardlight.channels.Attempt.Outcome;
@@ -25,7 +26,7 @@ final class Centre {
     private volatile boolean closed;
     private volatile Optional<String> trouble = Optional.empty();
 
-    Centre(SmppSettings settings, InstantSource clock, SSLSocketFactory tls) {
+    Centre(SmppSettings settings, InstantSource clock, Supplier<SSLSocketFactory> tls) {
         this.settings = settings;
         this.window = new Semaphore(settings.window(), true);
         // Two: one may be asking the centre whether it is there while the other ends what takes too long.

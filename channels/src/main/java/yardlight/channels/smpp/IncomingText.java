@@ -3,12 +3,13 @@ package yardlight.channels.smpp;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Optional;
+import org.jsmpp.bean.AbstractSmCommand;
 import org.jsmpp.bean.DeliverSm;
 import yardlight.channels.gsm.Concatenation;
 import yardlight.escalation.wording.Gsm7;
 
 /**
- * The words of a deliver_sm (section 4.6.1), and which part of a text they are.
+ * The words of a deliver_sm (section 4.6.1) or data_sm (4.7.1), and which part of a text they are.
  *
  * @param part by the header of 3GPP TS 23.040 or by the sar parameters (sections 5.3.2.22 to 5.3.2.24); empty for a whole
  */
@@ -21,7 +22,7 @@ record IncomingText(String text, Optional<Concatenation> part) {
     private static final int LATIN_1 = 0x03;
     private static final int MORE_OCTETS = 0x04;
 
-    static IncomingText of(DeliverSm unit) {
+    static IncomingText of(AbstractSmCommand unit) {
         byte[] octets = octets(unit);
         int header = unit.isUdhi() && octets.length > 0 ? Math.min((octets[0] & 0xFF) + 1, octets.length) : 0;
         String text = text(unit.getDataCoding() & 0xFF, Arrays.copyOfRange(octets, header, octets.length));
@@ -30,8 +31,8 @@ record IncomingText(String text, Optional<Concatenation> part) {
     }
 
     /** short_message, or message_payload (section 5.3.2.32) in its stead. */
-    private static byte[] octets(DeliverSm unit) {
-        byte[] octets = unit.getShortMessage() == null ? new byte[0] : unit.getShortMessage();
+    private static byte[] octets(AbstractSmCommand unit) {
+        byte[] octets = unit instanceof DeliverSm deliver ? deliver.getShortMessage() : new byte[0];
         return octets.length > 0
                 ? octets
                 : Tlv.MESSAGE_PAYLOAD.in(unit.getOptionalParameters()).orElse(octets);
@@ -65,7 +66,7 @@ record IncomingText(String text, Optional<Concatenation> part) {
         return true;
     }
 
-    private static Optional<Concatenation> sar(DeliverSm unit) {
+    private static Optional<Concatenation> sar(AbstractSmCommand unit) {
         var parameters = unit.getOptionalParameters();
         return Tlv.SAR_MSG_REF_NUM
                 .numberIn(parameters)

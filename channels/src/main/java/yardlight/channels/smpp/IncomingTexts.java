@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
-import org.jsmpp.bean.DeliverSm;
+import org.jsmpp.bean.AbstractSmCommand;
 import yardlight.channels.Inbox;
 import yardlight.channels.Incoming;
 import yardlight.channels.gsm.Concatenation;
@@ -45,7 +45,7 @@ final class IncomingTexts {
         this.timer = timer;
     }
 
-    void take(DeliverSm unit, Inbox inbox, Reply reply) {
+    void take(AbstractSmCommand unit, Inbox inbox, Reply reply) {
         Instant now = clock.instant();
         String from = new SmppAddress(unit.getSourceAddrTon(), unit.getSourceAddrNpi(), unit.getSourceAddr())
                 .international(home);
@@ -54,19 +54,49 @@ final class IncomingTexts {
             reply.kept(keep(from, text.text(), "", inbox, reply, now));
             return;
         }
-        Concatenation part = text.part().get();
-        String which = part.reference() + "/" + part.total();
-        Optional<String> whole = joining.add(from, part, text.text(), now);
-        if (whole.isEmpty()) {
-            hold(from + " " + which, reply);
-            return;
+        part(new Part(from, text.part().get()), text.text(), inbox, reply, now);
+    }
+
+    /** Whose it is and which. */
+    private record Part(String from, Concatenation place) {
+
+        String text() {
+            return from + " " + place.reference() + "/" + place.total();
         }
-        boolean kept = keep(from, whole.get(), which, inbox, reply, now);
-        if (kept) {
-            joining.done(from, part);
+    }
+
+    private void part(Part part, String words, Inbox inbox, Reply reply, Instant now) {
+        Joining.Joined joined = joined(part, words, reply, now);
+        switch (joined.state()) {
+            case WAITS -> {}
+            case KEPT_BEFORE -> reply.kept(true);
+            case WHOLE -> whole(part, joined.text(), inbox, reply, now);
         }
-        reply.kept(kept);
-        release(from + " " + which).forEach(earlier -> earlier.kept(kept));
+    }
+
+    private void whole(Part part, String text, Inbox inbox, Reply last, Instant now) {
+        // From now on nobody loses patience: the inbox decides about them all.
+        List<Reply> all = release(part.text());
+        all.add(last);
+        boolean kept = false;
+        try {
+            kept = keep(part.from(), text, part.text(), inbox, last, now);
+            if (kept) {
+                joining.kept(part.from(), part.place(), now);
+            }
+        } finally {
+            boolean answer = kept;
+            all.forEach(reply -> reply.kept(answer));
+        }
+    }
+
+    /** In one go: else the last part could be dealt with before an earlier one waits for it. */
+    private synchronized Joining.Joined joined(Part part, String words, Reply reply, Instant now) {
+        Joining.Joined joined = joining.add(part.from(), part.place(), words, now);
+        if (joined.state() == Joining.State.WAITS) {
+            hold(part.text(), reply);
+        }
+        return joined;
     }
 
     private boolean keep(String from, String text, String which, Inbox inbox, Reply reply, Instant now) {
@@ -79,29 +109,34 @@ final class IncomingTexts {
         return kept;
     }
 
-    private synchronized void hold(String text, Reply reply) {
+    private void hold(String text, Reply reply) {
         held.computeIfAbsent(text, any -> new ArrayList<>()).add(reply);
         try {
             timer.schedule(() -> giveUp(text, reply), PATIENCE.toMillis(), TimeUnit.MILLISECONDS);
         } catch (RejectedExecutionException e) {
             // Closed: it stays with the centre.
-            giveUp(text, reply);
+            reply.kept(false);
         }
     }
 
     private void giveUp(String text, Reply reply) {
-        synchronized (this) {
-            List<Reply> waiting = held.get(text);
-            if (waiting != null && waiting.remove(reply) && waiting.isEmpty()) {
-                held.remove(text);
-            }
+        if (forget(text, reply)) {
+            reply.kept(true);
         }
-        reply.kept(true);
+    }
+
+    private synchronized boolean forget(String text, Reply reply) {
+        List<Reply> waiting = held.get(text);
+        boolean was = waiting != null && waiting.remove(reply);
+        if (was && waiting.isEmpty()) {
+            held.remove(text);
+        }
+        return was;
     }
 
     private synchronized List<Reply> release(String text) {
         List<Reply> waiting = held.remove(text);
-        return waiting == null ? List.of() : waiting;
+        return waiting == null ? new ArrayList<>() : waiting;
     }
 
     private static String digest(String words) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 import javax.net.ssl.SSLParameters;
 import javax.net.ssl.SSLSocket;
 import javax.net.ssl.SSLSocketFactory;
@@ -29,7 +30,7 @@ final class Link {
     private static final Duration STEADY = Duration.ofSeconds(10);
 
     private final SmppSettings settings;
-    private final SSLSocketFactory tls;
+    private final Supplier<SSLSocketFactory> tls;
     private final Arrivals arrivals;
     private final ScheduledThreadPoolExecutor timer;
     private Optional<Session> session = Optional.empty();
@@ -38,7 +39,7 @@ final class Link {
     private boolean hurried;
     private boolean closed;
 
-    Link(SmppSettings settings, SSLSocketFactory tls, Arrivals arrivals, ScheduledThreadPoolExecutor timer) {
+    Link(SmppSettings settings, Supplier<SSLSocketFactory> tls, Arrivals arrivals, ScheduledThreadPoolExecutor timer) {
         this.settings = settings;
         this.tls = tls;
         this.arrivals = arrivals;
@@ -126,7 +127,7 @@ final class Link {
                 bound = true;
                 opened.read(arrivals);
                 why = opened.why();
-            } catch (IOException e) {
+            } catch (IOException | RuntimeException e) {
                 why = words(e);
             }
             boolean steady = bound && System.nanoTime() - since > STEADY.toNanos();
@@ -164,7 +165,7 @@ final class Link {
     }
 
     private Socket secured(Socket plain) throws IOException {
-        SSLSocket socket = (SSLSocket) tls.createSocket(plain, settings.host(), settings.port(), true);
+        SSLSocket socket = (SSLSocket) tls.get().createSocket(plain, settings.host(), settings.port(), true);
         SSLParameters parameters = socket.getSSLParameters();
         parameters.setEndpointIdentificationAlgorithm("HTTPS");
         socket.setSSLParameters(parameters);
@@ -228,7 +229,7 @@ final class Link {
                 .ifPresent(one -> one.enquire().ifPresent(why -> LOG.info("{}: {}", settings.server(), why)));
     }
 
-    private String words(IOException e) {
+    private static String words(Exception e) {
         return e instanceof UnknownHostException ? "no such host is known" : String.valueOf(e.getMessage());
     }
 

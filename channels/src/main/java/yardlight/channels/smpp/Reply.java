@@ -4,7 +4,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.IntConsumer;
 import org.jsmpp.SMPPConstant;
 
-/** Our answer to one deliver_sm, over the session by which it came. Given once: what is said later is left out. */
+/** Our answer to one deliver_sm or data_sm, over the session by which it came. Given once: what is said later is left out. */
 final class Reply {
 
     private final Object session;

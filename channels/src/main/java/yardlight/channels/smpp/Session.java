@@ -122,10 +122,20 @@ final class Session {
             case SMPPConstant.CID_ENQUIRE_LINK -> write(COMPOSER.enquireLinkResp(number));
             case SMPPConstant.CID_DELIVER_SM ->
                 arrivals.accept(unit, new Reply(this, status -> respond(COMPOSER.deliverSmResp(status, number, ""))));
+            case SMPPConstant.CID_DATA_SM ->
+                arrivals.accept(unit, new Reply(this, status -> respond(dataSmResp(status, number))));
             case SMPPConstant.CID_UNBIND -> leave(number);
             // Section 4.12.1: nothing is answered to an alert_notification.
             case SMPPConstant.CID_ALERT_NOTIFICATION -> {}
             default -> write(COMPOSER.genericNack(SMPPConstant.STAT_ESME_RINVCMDID, number));
+        }
+    }
+
+    private static byte[] dataSmResp(int status, int number) {
+        try {
+            return COMPOSER.dataSmResp(status, number, "");
+        } catch (PDUStringException e) {
+            throw new IllegalStateException("no name must be short enough for a name", e);
         }
     }
 

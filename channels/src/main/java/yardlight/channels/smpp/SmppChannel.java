@@ -2,6 +2,7 @@ package yardlight.channels.smpp;
 
 import java.time.InstantSource;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javax.net.ssl.SSLSocketFactory;
 import yardlight.channels.Attempt;
 import yardlight.channels.Channel;
@@ -40,10 +41,11 @@ public final class SmppChannel implements Channel, Receiver {
      * @param clock says when something came in
      */
     public static SmppChannel of(Optional<SmppSettings> settings, InstantSource clock) {
-        return of(settings, clock, (SSLSocketFactory) SSLSocketFactory.getDefault());
+        // Not before it is needed: reading what the machine trusts takes time.
+        return of(settings, clock, () -> (SSLSocketFactory) SSLSocketFactory.getDefault());
     }
 
-    static SmppChannel of(Optional<SmppSettings> settings, InstantSource clock, SSLSocketFactory tls) {
+    static SmppChannel of(Optional<SmppSettings> settings, InstantSource clock, Supplier<SSLSocketFactory> tls) {
         return new SmppChannel(settings.map(given -> new Centre(given, clock, tls)));
     }
 

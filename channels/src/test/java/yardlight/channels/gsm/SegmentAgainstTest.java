@@ -115,7 +115,8 @@ class SegmentAgainstTest {
         "050003CC0201, 204, 2, 1",
         "06080412340302, 4660, 3, 2",
         "0A0504158200000003CC0201, 204, 2, 1",
-        "0B05041582000000030C0402, 12, 4, 2"
+        "0B05041582000000030C0402, 12, 4, 2",
+        "0B00030C0402050415820000, 12, 4, 2"
     })
     void finds_its_place_among_the_elements_of_a_header(String header, int reference, int total, int sequence) {
         assertThat(Concatenation.in(HEX.parseHex(header))).contains(new Concatenation(reference, total, sequence));

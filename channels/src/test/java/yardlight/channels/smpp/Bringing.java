@@ -32,24 +32,51 @@ record Bringing(StandInCentre centre) {
         return bring("15755550101", 0x04, 0, text.getBytes(StandardCharsets.US_ASCII), parameters);
     }
 
+    int data(int esmClass, String text) {
+        var payload = new OptionalParameter.Message_payload(text.getBytes(StandardCharsets.US_ASCII));
+        return status(() -> centre.session()
+                .dataShortMessage(
+                        "",
+                        TypeOfNumber.INTERNATIONAL,
+                        NumberingPlanIndicator.ISDN,
+                        "15755550101",
+                        TypeOfNumber.INTERNATIONAL,
+                        NumberingPlanIndicator.ISDN,
+                        "15755550100",
+                        new ESMClass(esmClass),
+                        new RegisteredDelivery(0),
+                        new RawDataCoding((byte) 0),
+                        payload));
+    }
+
     int bring(String from, int esmClass, int coding, byte[] octets, OptionalParameter... parameters) {
+        return status(() -> centre.session()
+                .deliverShortMessage(
+                        "",
+                        TypeOfNumber.INTERNATIONAL,
+                        NumberingPlanIndicator.ISDN,
+                        from,
+                        TypeOfNumber.INTERNATIONAL,
+                        NumberingPlanIndicator.ISDN,
+                        "15755550100",
+                        new ESMClass(esmClass),
+                        (byte) 0,
+                        (byte) 0,
+                        new RegisteredDelivery(0),
+                        new RawDataCoding((byte) coding),
+                        octets,
+                        parameters));
+    }
+
+    private interface Asking {
+        void ask()
+                throws PDUException, ResponseTimeoutException, InvalidResponseException, NegativeResponseException,
+                        IOException;
+    }
+
+    private static int status(Asking asking) {
         try {
-            centre.session()
-                    .deliverShortMessage(
-                            "",
-                            TypeOfNumber.INTERNATIONAL,
-                            NumberingPlanIndicator.ISDN,
-                            from,
-                            TypeOfNumber.INTERNATIONAL,
-                            NumberingPlanIndicator.ISDN,
-                            "15755550100",
-                            new ESMClass(esmClass),
-                            (byte) 0,
-                            (byte) 0,
-                            new RegisteredDelivery(0),
-                            new RawDataCoding((byte) coding),
-                            octets,
-                            parameters);
+            asking.ask();
             return SMPPConstant.STAT_ESME_ROK;
         } catch (NegativeResponseException e) {
             return e.getCommandStatus();

@@ -142,6 +142,8 @@ class SmppReceivingIT {
         inbox.taking = true;
 
         assertThat(bringing.part("050003CC0302", "and ")).isEqualTo(OK);
+        assertThat(bringing.part("050003CC0301", "OK 47 ")).isEqualTo(OK);
+        assertThat(bringing.part("050003CC0303", "more")).isEqualTo(OK);
 
         assertThat(inbox.texts)
                 .singleElement()
@@ -201,6 +203,19 @@ class SmppReceivingIT {
 
         assertThat(inbox.receipts).extracting(Receipt::reference).containsExactly(id, id);
         assertThat(inbox.receipts).extracting(Receipt::fate).containsExactly(Fate.DELIVERED, Fate.REFUSED);
+    }
+
+    @Test
+    void takes_what_comes_by_data_sm_too() {
+        Bringing bringing = listening();
+
+        assertThat(bringing.data(0x04, "id:a1 stat:DELIVRD")).isEqualTo(OK);
+        assertThat(bringing.data(0, "OK 47")).isEqualTo(OK);
+        inbox.taking = false;
+        assertThat(bringing.data(0, "OK 48")).isEqualTo(AGAIN);
+
+        assertThat(inbox.receipts).extracting(Receipt::reference).containsExactly("a1");
+        assertThat(inbox.texts).extracting(Incoming::text).containsExactly("OK 47");
     }
 
     @Test

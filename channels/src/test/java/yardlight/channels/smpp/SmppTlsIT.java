@@ -54,7 +54,7 @@ class SmppTlsIT {
                 SmppChannel channel = SmppChannel.of(
                         Optional.of(settings(centre.port(), Centres.PATIENT)),
                         InstantSource.fixed(Instant.EPOCH),
-                        (trusted ? context : SSLContext.getDefault()).getSocketFactory())) {
+                        (trusted ? context : SSLContext.getDefault())::getSocketFactory)) {
             Attempt attempt = channel.send(new Message("callout-7.2", "+15755550101", "MESA 9", Instant.EPOCH));
 
             assertThat(attempt.outcome()).isEqualTo(outcome);

@@ -53,7 +53,7 @@ class StrangeCentreIT {
         return channel.send(new Message("callout-7.2", "+15755550101", "MESA 9", Instant.EPOCH));
     }
 
-    /** Answers the first thing that it hears with this, and each next one with the next. */
+    /** Answers the first request that it hears with this, and each next one with the next. */
     private void answers(String... units) {
         Thread thread = new Thread(() -> {
             while (!door.isClosed()) {
@@ -61,8 +61,7 @@ class StrangeCentreIT {
                     Socket socket = door.accept();
                     InputStream in = socket.getInputStream();
                     for (String unit : units) {
-                        byte[] length = in.readNBytes(4);
-                        in.readNBytes((length[2] & 0xFF) * 256 + (length[3] & 0xFF) - 4);
+                        readRequest(in);
                         socket.getOutputStream().write(HexFormat.of().parseHex(unit));
                     }
                 } catch (IOException e) {
@@ -72,6 +71,15 @@ class StrangeCentreIT {
         });
         thread.setDaemon(true);
         thread.start();
+    }
+
+    /** The next unit of data that is not itself an answer: those have the first bit of their command set. */
+    private static void readRequest(InputStream in) throws IOException {
+        byte[] head;
+        do {
+            head = in.readNBytes(8);
+            in.readNBytes((head[2] & 0xFF) * 256 + (head[3] & 0xFF) - head.length);
+        } while (head[4] < 0);
     }
 
     @ParameterizedTest
