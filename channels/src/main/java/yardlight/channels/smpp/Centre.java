@@ -14,7 +14,7 @@ import yardlight.channels.Attempt.Outcome;
 import yardlight.channels.Inbox;
 import yardlight.channels.Message;
 
-/** One message centre: a window of texts on their way to it (section 2.9), and all that is held open for it. */
+/** One message centre: a window of texts on their way to it, and all that is held open for it. */
 final class Centre {
 
     private final SmppSettings settings;

@@ -273,7 +273,7 @@ final class Session {
         }
     }
 
-    /** Section 3.2.1.4: from 1 on. */
+    /** Section 5.1.4: from 1 on. */
     private int next() {
         return sequence.updateAndGet(last -> last == Integer.MAX_VALUE ? 1 : last + 1);
     }

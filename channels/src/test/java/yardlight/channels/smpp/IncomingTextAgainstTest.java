@@ -81,7 +81,7 @@ class IncomingTextAgainstTest {
                 .isEqualTo("señal débil");
     }
 
-    /** Section 5.3.2.32, memory: the text may come as message_payload instead. */
+    /** Section 5.3.2.32, read (2nd): the text may come as message_payload instead. */
     @Test
     void is_found_in_the_payload_too() {
         var payload = new OptionalParameter.Message_payload("OK 47".repeat(100).getBytes(StandardCharsets.US_ASCII));
@@ -102,7 +102,7 @@ class IncomingTextAgainstTest {
                 .isEqualTo(text("OK", 0xCC, 2, 2));
     }
 
-    /** Sections 5.3.2.22 to 5.3.2.24, memory. */
+    /** Sections 5.3.2.22 to 5.3.2.24, read (2nd). */
     @Test
     void knows_its_place_by_parameters() {
         assertThat(read(
