@@ -1,8 +1,13 @@
 package yardlight.channels;
 
+import static com.tngtech.archunit.base.DescribedPredicate.alwaysTrue;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -19,9 +24,31 @@ import java.util.Date;
 @AnalyzeClasses(packages = "yardlight.channels", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
 
+    /** What short messages are made of, over whatever they go. */
+    private static final DescribedPredicate<JavaClass> GSM = resideInAPackage("yardlight.channels.gsm");
+
     @ArchTest
-    static final ArchRule CHANNELS_DO_NOT_KNOW_EACH_OTHER =
-            slices().matching("yardlight.channels.(*)..").should().notDependOnEachOther();
+    static final ArchRule CHANNELS_DO_NOT_KNOW_EACH_OTHER = slices().matching("yardlight.channels.(*)..")
+            .should()
+            .notDependOnEachOther()
+            .ignoreDependency(alwaysTrue(), GSM);
+
+    @ArchTest
+    static final ArchRule WHAT_THEY_SHARE_IS_A_FUNCTION_OF_THE_RULES_AND_THE_JDK_ONLY = classes()
+            .that()
+            .resideInAPackage("yardlight.channels.gsm")
+            .should()
+            .onlyDependOnClassesThat()
+            .resideInAnyPackage(
+                    "yardlight.channels.gsm",
+                    "yardlight.escalation.wording",
+                    "java.lang..",
+                    "java.util",
+                    "java.util.function",
+                    "java.util.stream",
+                    "java.time",
+                    "java.io",
+                    "java.nio.charset");
 
     @ArchTest
     static final ArchRule THE_INTERFACE_KNOWS_NO_IMPLEMENTATION = noClasses()
@@ -38,6 +65,14 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("jakarta.mail..", "org.eclipse.angus..");
+
+    @ArchTest
+    static final ArchRule ONLY_SMPP_KNOWS_JSMPP = noClasses()
+            .that()
+            .resideOutsideOfPackage("yardlight.channels.smpp")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.jsmpp..");
 
     @ArchTest
     static final ArchRule NO_SPRING_NO_DATABASE_NO_GATEWAY = noClasses()

@@ -86,7 +86,8 @@ class ArchitectureTest {
                 "owner",
                 "record",
                 "rehearsal",
-                "restore"
+                "restore",
+                "smpp"
             })
     void no_feature_reaches_into_another(String feature) {
         noClasses()

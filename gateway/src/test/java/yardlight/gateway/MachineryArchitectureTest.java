@@ -44,4 +44,12 @@ class MachineryArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("yardlight.channels.mail..", "jakarta.mail..");
+
+    @ArchTest
+    static final ArchRule ONLY_SMPP_KNOWS_HOW_TEXTS_ARE_SENT_OVER_IT = noClasses()
+            .that()
+            .resideOutsideOfPackage("yardlight.gateway.smpp")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("yardlight.channels.smpp..", "org.jsmpp..");
 }

@@ -9,7 +9,6 @@ import java.util.Locale;
 import java.util.function.Predicate;
 import org.springframework.stereotype.Component;
 import yardlight.channels.Channel;
-import yardlight.channels.Health;
 import yardlight.db.alarm.Alarms;
 import yardlight.db.alarm.HeardBoxes;
 import yardlight.db.alarm.RecordedAlarm;
@@ -60,7 +59,7 @@ class Sheets {
                 which(current, cards, one -> one.alarm().state().withheld()),
                 new Places(boxes.all(), now).of(setup, current),
                 unset.of(setup),
-                cannotSend(),
+                cannotSend(channels, setup),
                 setup.sites().isEmpty());
     }
 
@@ -68,9 +67,14 @@ class Sheets {
         return alarms.stream().filter(wanted).map(cards::of).toList();
     }
 
-    private List<String> cannotSend() {
+    /** The channels that nothing gets out by. One that is not set up is no news as long as nobody has a line on it. */
+    static List<String> cannotSend(List<? extends Channel> channels, Setup setup) {
         return channels.stream()
-                .filter(channel -> channel.health().state() != Health.State.READY)
+                .filter(channel -> switch (channel.health().state()) {
+                    case READY -> false;
+                    case TROUBLED -> true;
+                    case NOT_CONFIGURED -> setup.channels().contains(channel.name());
+                })
                 .map(channel -> channel.name() + ": " + channel.health().sentence())
                 .toList();
     }
