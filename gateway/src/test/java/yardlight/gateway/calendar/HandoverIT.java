@@ -23,7 +23,7 @@ class HandoverIT {
     private static final Stimulus NOTED = new Stimulus.Handover("crew");
 
     /** PostgreSQL's scheduler has to find out that the one before it is gone: 7.5 s after its last sign of life. */
-    private static final Duration PATIENCE = Duration.ofSeconds(40);
+    private static final Duration PATIENCE = Duration.ofSeconds(90);
 
     @ParameterizedTest
     @EnumSource
