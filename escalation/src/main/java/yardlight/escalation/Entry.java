@@ -27,6 +27,7 @@ public record Entry(What what, Map<String, String> about, String words) {
         ROSTER,
         SETUP,
         RESTORE,
+        CLOCK,
         REFUSED;
 
         public String word() {

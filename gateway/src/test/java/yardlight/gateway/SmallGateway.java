@@ -30,6 +30,7 @@ import yardlight.escalation.notice.Notice;
 import yardlight.escalation.setup.Setup;
 import yardlight.gateway.clock.Leap;
 import yardlight.gateway.clock.Pace;
+import yardlight.gateway.clock.Steps;
 import yardlight.gateway.lane.CurrentSetup;
 import yardlight.gateway.lane.Intake;
 import yardlight.gateway.lane.Lane;
@@ -76,6 +77,7 @@ public final class SmallGateway implements AutoCloseable {
         InstantSource clock = place.clock().orElse(() -> now(began, place.speed()));
         context.registerBean(InstantSource.class, () -> clock);
         context.registerBean(Leap.class, () -> clock instanceof Leap leap ? leap::last : Leap.NEVER);
+        context.registerBean(Steps.class, () -> clock instanceof Steps steps ? steps::listen : Steps.NONE);
         context.registerBean(Pace.class, () -> Pace.REAL);
         context.registerBean(RealLinks.class, () -> Notice::text);
         context.registerBean(SetupSource.class, () -> document -> DOCUMENTS.getOrDefault(document, setup));

@@ -24,6 +24,10 @@ public final class WholeGateway {
         registry.add("yardlight.home", home::toString);
         // The application puts its file into its home before it sees what a test registers.
         registry.add("spring.datasource.url", () -> "jdbc:h2:file:" + home + "/yardlight;WRITE_DELAY=0");
+        // Quartz finds a database by the name of a scheduler, in the whole process: each of these has its own.
+        registry.add(
+                "spring.quartz.properties.org.quartz.scheduler.instanceName",
+                () -> home.getFileName().toString());
         registry.add("yardlight.owner-password", () -> GatewayTest.PASSWORD);
         registry.add("yardlight.public-url", () -> "https://yl.example");
         registry.add("yardlight.replies.key", () -> GatewayTest.REPLIES_KEY);

@@ -9,19 +9,25 @@ import java.util.Optional;
 import org.springframework.jdbc.core.JdbcTemplate;
 import yardlight.db.columns.Column;
 
-/** Claims in the table, past the rows that another gateway is claiming at the same time. */
+/**
+ * Claims in the table, past the rows that another gateway is claiming at the same time. A lease begins and ends by the
+ * clock of the database, so that gateways whose own clocks differ leave each other's alone.
+ */
 final class PostgresDues implements Dues {
 
     /** Long enough for the writer, short enough that a rung waits little for a gateway that died. */
     private static final Duration LEASE = Duration.ofSeconds(3);
 
     private static final String CLAIM = """
-            update due set ready_at = ?, claimed_by = ? where (kind, subject) in (
-                select kind, subject from due where ready_at <= ? order by ready_at limit ? for update skip locked)
+            update due set claimed_by = ?, leased_until = clock_timestamp() + ? * interval '1 millisecond'
+            where (kind, subject) in (
+                select kind, subject from due where ready_at <= ?
+                    and (claimed_by is null or leased_until is null or leased_until <= clock_timestamp())
+                order by ready_at limit ? for update skip locked)
             returning kind, subject, due_at
             """;
-    private static final String GIVE_BACK = "update due set ready_at = due_at, claimed_by = null"
-            + " where kind = ? and subject = ? and claimed_by = ?";
+    private static final String GIVE_BACK =
+            "update due set claimed_by = null where kind = ? and subject = ? and claimed_by = ?";
     private static final String NEXT = "select ready_at from due where ready_at > ? order by ready_at limit 1";
 
     private final JdbcTemplate jdbc;
@@ -34,9 +40,7 @@ final class PostgresDues implements Dues {
 
     @Override
     public List<Due> claim(Instant now, int limit) {
-        return jdbc
-                .query(CLAIM, DueRow::read, Column.stored(now.plus(LEASE)), claimer, Column.stored(now), limit)
-                .stream()
+        return jdbc.query(CLAIM, DueRow::read, claimer, LEASE.toMillis(), Column.stored(now), limit).stream()
                 .sorted(Comparator.comparing(Due::at))
                 .toList();
     }

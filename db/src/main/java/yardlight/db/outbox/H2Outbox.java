@@ -49,13 +49,13 @@ final class H2Outbox implements Outbox {
     }
 
     @Override
-    public boolean wanted(Outgoing outgoing, Instant now) {
+    public boolean wanted(Outgoing outgoing) {
         return Wanted.ask(jdbc, outgoing);
     }
 
     /** A claim in memory has no end. */
     @Override
-    public void renew(Instant now) {}
+    public void renew() {}
 
     @Override
     public synchronized void done(Outgoing outgoing) {

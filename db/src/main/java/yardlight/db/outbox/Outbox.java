@@ -17,14 +17,11 @@ public interface Outbox {
     /** Claims notices of any channel but these. */
     List<Outgoing> claimOthers(Collection<String> channels, Instant now, int limit);
 
-    /**
-     * Whether the notice still is to be sent, by the same line and by us: asked right before it goes. The lease runs anew
-     * from {@code now}.
-     */
-    boolean wanted(Outgoing outgoing, Instant now);
+    /** Whether the notice still is to be sent, by the same line and by us: asked right before it goes. The lease runs anew. */
+    boolean wanted(Outgoing outgoing);
 
     /** Keeps the claims of what is in hand, however long sending takes: to be called at least each second. */
-    void renew(Instant now);
+    void renew();
 
     /** The outcome is stored. */
     void done(Outgoing outgoing);

@@ -21,7 +21,7 @@ class OutboxConfiguration {
         var jdbc = new JdbcTemplate(source);
         return switch (Vendor.of(source)) {
             case H2 -> new H2Outbox(jdbc);
-            case POSTGRESQL -> new PostgresOutbox(jdbc, UUID.randomUUID().toString());
+            case POSTGRESQL -> new PostgresOutbox(jdbc, UUID.randomUUID().toString(), System::nanoTime);
         };
     }
 }

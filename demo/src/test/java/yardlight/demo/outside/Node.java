@@ -55,6 +55,16 @@ final class Node implements AutoCloseable {
         });
     }
 
+    /** @param signal {@code STOP} makes it stand still, {@code CONT} go on */
+    void signal(String signal) throws IOException, InterruptedException {
+        int code = new ProcessBuilder("kill", "-" + signal, String.valueOf(process.pid()))
+                .start()
+                .waitFor();
+        if (code != 0) {
+            throw new IllegalStateException("kill -" + signal + " ended with " + code);
+        }
+    }
+
     /** Asks it to stop ({@code SIGTERM}) and waits until it has. */
     void stop() {
         process.close();

@@ -2,6 +2,7 @@ package yardlight.gateway.calendar;
 
 import java.util.List;
 import java.util.TimeZone;
+import javax.sql.DataSource;
 import org.quartz.CronScheduleBuilder;
 import org.quartz.Job;
 import org.quartz.JobBuilder;
@@ -10,6 +11,7 @@ import org.quartz.Scheduler;
 import org.quartz.Trigger;
 import org.quartz.TriggerBuilder;
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
+import org.springframework.boot.quartz.autoconfigure.QuartzProperties;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -55,6 +57,16 @@ class CalendarConfiguration {
     @Bean
     Replan replan(Scheduler scheduler, List<Trigger> triggers) {
         return new Replan(scheduler, triggers);
+    }
+
+    @Bean
+    OnOneFile onOneFile(DataSource source, QuartzProperties settings) {
+        return new OnOneFile(source, settings);
+    }
+
+    @Bean
+    EndOfCalendar endOfCalendar(Scheduler scheduler) {
+        return new EndOfCalendar(scheduler);
     }
 
     private static JobDetail job(String name, Class<? extends Job> job) {

@@ -7,7 +7,10 @@ import org.quartz.SchedulerException;
 import org.quartz.Trigger;
 import org.springframework.beans.factory.InitializingBean;
 
-/** Takes over times and zones that changed since the last start; what is as it was stays, and what was missed with it. */
+/**
+ * Takes over times and zones that changed since the last start; what is as it was stays, and what was missed with it. What
+ * Quartz has given up because a job could not be made once, goes on.
+ */
 final class Replan implements InitializingBean {
 
     private final Scheduler scheduler;
@@ -25,6 +28,7 @@ final class Replan implements InitializingBean {
             if (kept != null && !same(kept, trigger)) {
                 scheduler.rescheduleJob(kept.getKey(), trigger);
             }
+            scheduler.resetTriggerFromErrorState(trigger.getKey());
         }
     }
 

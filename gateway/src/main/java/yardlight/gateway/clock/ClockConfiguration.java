@@ -42,6 +42,11 @@ class ClockConfiguration {
         return clock instanceof SteadyClock steady ? steady::last : Leap.NEVER;
     }
 
+    @Bean
+    Steps steps(InstantSource clock) {
+        return clock instanceof SteadyClock steady ? steady : Steps.NONE;
+    }
+
     private static Instant now() {
         return Instant.now().truncatedTo(ChronoUnit.MILLIS);
     }

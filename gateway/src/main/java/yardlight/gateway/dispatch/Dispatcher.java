@@ -74,7 +74,7 @@ final class Dispatcher implements SmartLifecycle, Aftermath, Pulsing {
 
     private void renew() {
         try {
-            sending.outbox().renew(sending.clock().instant());
+            sending.outbox().renew();
         } catch (RuntimeException e) {
             LOG.warn("cannot keep what is being sent, another gateway may send it too: {}", e.getMessage());
         }

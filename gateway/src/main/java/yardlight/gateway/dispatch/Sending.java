@@ -27,7 +27,7 @@ record Sending(
     /** Runs {@code then} when the notice is off our hands, however that came about. */
     void send(Outgoing outgoing, Runnable then) {
         try {
-            if (outbox.wanted(outgoing, clock.instant())) {
+            if (outbox.wanted(outgoing)) {
                 attempt(outgoing, then);
             } else {
                 outbox.done(outgoing);

@@ -11,6 +11,7 @@ import org.springframework.context.annotation.Configuration;
 import yardlight.db.journal.Journal;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.wording.Links;
+import yardlight.gateway.clock.Steps;
 
 /** Puts the lane together. */
 @Configuration(proxyBeanMethods = false)
@@ -27,6 +28,11 @@ class LaneConfiguration {
     @Bean
     JournalLane lane() {
         return new JournalLane(COMPANY);
+    }
+
+    @Bean
+    ClockLines clockLines(Steps steps, LogBook book) {
+        return new ClockLines(steps, book);
     }
 
     @Bean

@@ -1,6 +1,7 @@
 package yardlight.gateway.calendar;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import java.time.Duration;
 import java.time.ZoneId;
@@ -53,6 +54,21 @@ class ReplanTest {
 
         assertThat(kept().getStartTime()).isEqualTo(before.getStartTime());
         assertThat(kept().getTimeZone().getID()).isEqualTo("America/Denver");
+    }
+
+    @Test
+    void goes_on_with_what_was_given_up_because_a_job_could_not_be_made() throws SchedulerException {
+        Trigger trigger = in("America/Denver");
+        scheduler.setJobFactory((bundle, whose) -> {
+            throw new SchedulerException("the gateway is stopping");
+        });
+        scheduler.start();
+        scheduler.triggerJob(job.getKey());
+        await().until(() -> scheduler.getTriggerState(trigger.getKey()) == Trigger.TriggerState.ERROR);
+
+        new Replan(scheduler, List.of(trigger)).afterPropertiesSet();
+
+        assertThat(scheduler.getTriggerState(trigger.getKey())).isEqualTo(Trigger.TriggerState.NORMAL);
     }
 
     private CronTrigger kept() throws SchedulerException {

@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -15,7 +18,13 @@ class SteadyClockTest {
 
     private Instant wall = START;
     private long nanos = -5;
+    private final List<String> said = new ArrayList<>();
     private final SteadyClock clock = new SteadyClock(() -> wall, () -> nanos);
+
+    @BeforeEach
+    void listen() {
+        clock.listen(said::add);
+    }
 
     @Test
     void is_the_time_of_day_and_follows_its_drift() {
@@ -27,14 +36,54 @@ class SteadyClockTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"PT1M", "PT1H", "PT10H"})
-    void goes_on_as_if_nobody_had_set_the_clock_back(Duration step) {
+    @ValueSource(strings = {"PT1M", "PT1H", "PT10H", "P3650D"})
+    void goes_on_when_the_clock_is_set_back_and_no_wait_takes_twice_as_long(Duration step) {
         pass(LOOK);
         set(step.negated());
+        Instant before = clock.instant();
         pass(Duration.ofMinutes(5));
 
-        assertThat(clock.instant()).isEqualTo(START.plus(LOOK).plus(Duration.ofMinutes(5)));
+        assertThat(before).isEqualTo(START.plus(LOOK));
+        assertThat(Duration.between(before, clock.instant()))
+                .isBetween(Duration.ofSeconds(150), Duration.ofSeconds(299));
         assertThat(clock.last()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"PT2S", "PT1M", "PT1H", "PT10H", "PT12H"})
+    void agrees_with_a_clock_that_was_set_back_within_a_day_and_never_goes_back(Duration step) {
+        set(step.negated());
+        Instant told = clock.instant();
+        for (long minute = 0; minute < SteadyClock.AGREED.toMinutes(); minute++) {
+            assertThat(clock.instant()).isAfterOrEqualTo(told);
+            told = clock.instant();
+            pass(Duration.ofMinutes(1));
+        }
+
+        assertThat(clock.instant()).isEqualTo(wall);
+        assertThat(said).last().isEqualTo("the gateway's clock agrees with the machine's again");
+        pass(Duration.ofMinutes(5));
+        assertThat(clock.instant()).isEqualTo(wall);
+        assertThat(clock.last()).isEmpty();
+    }
+
+    @Test
+    void says_each_step_once() {
+        set(Duration.ofHours(-10).minusSeconds(5));
+        pass(LOOK);
+        pass(LOOK);
+        set(Duration.ofHours(4));
+        pass(LOOK);
+        set(Duration.ofHours(7));
+        pass(LOOK);
+
+        assertThat(said)
+                .containsExactly(
+                        "the machine's clock was set back by 10 h 5 s; the gateway's is 10 h 5 s ahead of it, and goes"
+                                + " slower until they agree",
+                        "the machine's clock was set forward by 4 h; the gateway's is 6 h 4 s ahead of it now",
+                        "the machine's clock was set forward by 7 h, or the machine slept so long; the gateway's"
+                                + " follows it");
     }
 
     @Test

@@ -38,12 +38,12 @@ final class FakeOutbox implements Outbox {
     }
 
     @Override
-    public boolean wanted(Outgoing outgoing, Instant now) {
+    public boolean wanted(Outgoing outgoing) {
         return wanted.get();
     }
 
     @Override
-    public void renew(Instant now) {}
+    public void renew() {}
 
     @Override
     public boolean followed(Outgoing outgoing) {
