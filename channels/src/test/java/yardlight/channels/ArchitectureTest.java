@@ -1,5 +1,7 @@
 package yardlight.channels;
 
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
@@ -19,9 +21,28 @@ import java.util.Date;
 @AnalyzeClasses(packages = "yardlight.channels", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
 
+    /** {@code web} is no channel: it is how those that need it ask over HTTP. */
     @ArchTest
-    static final ArchRule CHANNELS_DO_NOT_KNOW_EACH_OTHER =
-            slices().matching("yardlight.channels.(*)..").should().notDependOnEachOther();
+    static final ArchRule CHANNELS_DO_NOT_KNOW_EACH_OTHER = slices().matching("yardlight.channels.(*)..")
+            .should()
+            .notDependOnEachOther()
+            .ignoreDependency(resideInAPackage("yardlight.channels.."), resideInAPackage("yardlight.channels.web"));
+
+    @ArchTest
+    static final ArchRule WEB_KNOWS_NO_CHANNEL = classes()
+            .that()
+            .resideInAPackage("yardlight.channels.web")
+            .should()
+            .onlyDependOnClassesThat()
+            .resideInAnyPackage("yardlight.channels.web", "java..", "javax.net..");
+
+    @ArchTest
+    static final ArchRule ONLY_HTTP_KNOWS_JACKSON = noClasses()
+            .that()
+            .resideOutsideOfPackage("yardlight.channels.http")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("tools.jackson..", "com.fasterxml..");
 
     @ArchTest
     static final ArchRule THE_INTERFACE_KNOWS_NO_IMPLEMENTATION = noClasses()
