@@ -82,6 +82,7 @@ class ArchitectureTest {
                 "due",
                 "health",
                 "home",
+                "http",
                 "mail",
                 "owner",
                 "record",

@@ -44,4 +44,12 @@ class MachineryArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("yardlight.channels.mail..", "jakarta.mail..");
+
+    @ArchTest
+    static final ArchRule ONLY_HTTP_KNOWS_HOW_A_PROVIDER_IS_ASKED = noClasses()
+            .that()
+            .resideOutsideOfPackage("yardlight.gateway.http")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("yardlight.channels.http..");
 }
