@@ -37,9 +37,9 @@ class ArchitectureTest {
             .resideInAnyPackage("yardlight.channels.web", "java..", "javax.net..");
 
     @ArchTest
-    static final ArchRule ONLY_HTTP_KNOWS_JACKSON = noClasses()
+    static final ArchRule ONLY_HTTP_AND_PUSH_KNOW_JACKSON = noClasses()
             .that()
-            .resideOutsideOfPackage("yardlight.channels.http")
+            .resideOutsideOfPackages("yardlight.channels.http", "yardlight.channels.push")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("tools.jackson..", "com.fasterxml..");
@@ -59,6 +59,14 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("jakarta.mail..", "org.eclipse.angus..");
+
+    @ArchTest
+    static final ArchRule ONLY_PUSH_KNOWS_THE_LIBRARY_FOR_IT = noClasses()
+            .that()
+            .resideOutsideOfPackage("yardlight.channels.push")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("com.interaso..", "kotlin..");
 
     @ArchTest
     static final ArchRule NO_SPRING_NO_DATABASE_NO_GATEWAY = noClasses()

@@ -85,6 +85,7 @@ class ArchitectureTest {
                 "http",
                 "mail",
                 "owner",
+                "push",
                 "record",
                 "rehearsal",
                 "restore"

@@ -52,4 +52,12 @@ class MachineryArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("yardlight.channels.http..");
+
+    @ArchTest
+    static final ArchRule ONLY_PUSH_KNOWS_HOW_A_BROWSER_IS_REACHED = noClasses()
+            .that()
+            .resideOutsideOfPackage("yardlight.gateway.push")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("yardlight.channels.push..", "com.interaso..", "kotlin..");
 }

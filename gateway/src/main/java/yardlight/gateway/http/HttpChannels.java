@@ -10,6 +10,7 @@ import org.springframework.boot.context.properties.bind.handler.NoUnboundElement
 import org.springframework.core.env.Environment;
 import yardlight.channels.Channel;
 import yardlight.channels.http.HttpChannel;
+import yardlight.gateway.settings.SettingsTrouble;
 
 /** One channel for each provider: how many there are only the properties know. */
 final class HttpChannels implements BeanRegistrar {
@@ -35,7 +36,7 @@ final class HttpChannels implements BeanRegistrar {
         try {
             return HttpChannel.of(name, settings.read());
         } catch (IllegalArgumentException e) {
-            throw new HttpTrouble(PREFIX + "." + name + "." + e.getMessage(), e);
+            throw new SettingsTrouble(PREFIX + "." + name + ".", e);
         }
     }
 }

@@ -127,6 +127,15 @@ class RefusedStartIT {
         assertThat(ended.code()).isEqualTo(1);
     }
 
+    @Test
+    void with_a_contact_that_no_push_service_can_reach_says_why() throws Exception {
+        Ended ended = start("--yardlight.push.contact=yard@ranch.example");
+
+        assertThat(ended.words())
+                .contains("yardlight.push.contact must begin with mailto: or https://: yard@ranch.example");
+        assertThat(ended.code()).isEqualTo(1);
+    }
+
     private HikariDataSource database() {
         return TestDatabase.H2.migrated(url());
     }

@@ -21,6 +21,7 @@ import org.springframework.core.env.PropertySource;
 import org.springframework.core.io.ByteArrayResource;
 import yardlight.channels.Channel;
 import yardlight.channels.Health;
+import yardlight.gateway.settings.SettingsTrouble;
 
 class HttpChannelsTest {
 
@@ -127,7 +128,7 @@ class HttpChannelsTest {
             properties.put("yardlight.http.voice.secret", secret);
         }
 
-        assertThat(trouble(properties)).isInstanceOf(HttpTrouble.class).hasMessageStartingWith(words);
+        assertThat(trouble(properties)).isInstanceOf(SettingsTrouble.class).hasMessageStartingWith(words);
     }
 
     @Test
@@ -160,7 +161,7 @@ class HttpChannelsTest {
             return null;
         } catch (RuntimeException e) {
             Throwable cause = e;
-            while (cause.getCause() != null && !(cause instanceof HttpTrouble)) {
+            while (cause.getCause() != null && !(cause instanceof SettingsTrouble)) {
                 cause = cause.getCause();
             }
             return cause;
