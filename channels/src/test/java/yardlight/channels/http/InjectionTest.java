@@ -96,15 +96,16 @@ class InjectionTest {
     @MethodSource("texts")
     void in_XML(String text) throws Exception {
         String template =
-                "<?xml version=\"1.0\" encoding=\"UTF-8\"?><send to=\"{to}\" as='{text}'><!-- fine --><text>{text}</text></send>";
+                "<?xml version=\"1.0\" encoding=\"UTF-8\"?><send to=\"{to}\" as='{text}' say=\"{text}\"><!-- fine --><text>{text}</text></send>";
 
         Document sent = DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
                 .parse(new InputSource(new StringReader(body("text/xml; charset=utf-8", template, text))));
 
-        assertThat(sent.getDocumentElement().getAttributes().getLength()).isEqualTo(2);
+        assertThat(sent.getDocumentElement().getAttributes().getLength()).isEqualTo(3);
         assertThat(sent.getDocumentElement().getAttribute("to")).isEqualTo("+15755550101");
         assertThat(sent.getDocumentElement().getAttribute("as")).isEqualTo(kept(text));
+        assertThat(sent.getDocumentElement().getAttribute("say")).isEqualTo(kept(text));
         assertThat(sent.getElementsByTagName("*").getLength()).isEqualTo(2);
         assertThat(sent.getElementsByTagName("text").item(0).getTextContent()).isEqualTo(kept(text));
     }
