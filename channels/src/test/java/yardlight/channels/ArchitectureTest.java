@@ -27,11 +27,13 @@ class ArchitectureTest {
     /** What short messages are made of, over whatever they go. */
     private static final DescribedPredicate<JavaClass> GSM = resideInAPackage("yardlight.channels.gsm");
 
+    /** {@code web} is no channel: it is how those that need it ask over HTTP. */
     @ArchTest
     static final ArchRule CHANNELS_DO_NOT_KNOW_EACH_OTHER = slices().matching("yardlight.channels.(*)..")
             .should()
             .notDependOnEachOther()
-            .ignoreDependency(alwaysTrue(), GSM);
+            .ignoreDependency(alwaysTrue(), GSM)
+            .ignoreDependency(alwaysTrue(), resideInAPackage("yardlight.channels.web"));
 
     @ArchTest
     static final ArchRule WHAT_THEY_SHARE_IS_A_FUNCTION_OF_THE_RULES_AND_THE_JDK_ONLY = classes()
@@ -49,6 +51,22 @@ class ArchitectureTest {
                     "java.time",
                     "java.io",
                     "java.nio.charset");
+
+    @ArchTest
+    static final ArchRule WEB_KNOWS_NO_CHANNEL = classes()
+            .that()
+            .resideInAPackage("yardlight.channels.web")
+            .should()
+            .onlyDependOnClassesThat()
+            .resideInAnyPackage("yardlight.channels.web", "java..", "javax.net..");
+
+    @ArchTest
+    static final ArchRule ONLY_HTTP_AND_PUSH_KNOW_JACKSON = noClasses()
+            .that()
+            .resideOutsideOfPackages("yardlight.channels.http", "yardlight.channels.push")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("tools.jackson..", "com.fasterxml..");
 
     @ArchTest
     static final ArchRule THE_INTERFACE_KNOWS_NO_IMPLEMENTATION = noClasses()
@@ -73,6 +91,14 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("org.jsmpp..");
+
+    @ArchTest
+    static final ArchRule ONLY_PUSH_KNOWS_THE_LIBRARY_FOR_IT = noClasses()
+            .that()
+            .resideOutsideOfPackage("yardlight.channels.push")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("com.interaso..", "kotlin..");
 
     @ArchTest
     static final ArchRule NO_SPRING_NO_DATABASE_NO_GATEWAY = noClasses()

@@ -52,4 +52,20 @@ class MachineryArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("yardlight.channels.smpp..", "org.jsmpp..");
+
+    @ArchTest
+    static final ArchRule ONLY_HTTP_KNOWS_HOW_A_PROVIDER_IS_ASKED = noClasses()
+            .that()
+            .resideOutsideOfPackage("yardlight.gateway.http")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("yardlight.channels.http..");
+
+    @ArchTest
+    static final ArchRule ONLY_PUSH_KNOWS_HOW_A_BROWSER_IS_REACHED = noClasses()
+            .that()
+            .resideOutsideOfPackage("yardlight.gateway.push")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("yardlight.channels.push..", "com.interaso..", "kotlin..");
 }

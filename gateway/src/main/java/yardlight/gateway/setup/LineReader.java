@@ -11,7 +11,8 @@ import yardlight.gateway.document.Fields;
 /** Reads the lines of a contact, and asks each channel whether it could ever reach the address. */
 final class LineReader {
 
-    private static final int LONGEST_ADDRESS = 254;
+    /** The longest is a browser's subscription; each channel has its own bound. */
+    private static final int LONGEST_ADDRESS = 1_200;
 
     private final Map<String, Channel> channels;
 

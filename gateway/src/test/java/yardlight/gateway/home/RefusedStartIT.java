@@ -117,6 +117,25 @@ class RefusedStartIT {
         assertThat(ended.code()).isEqualTo(1);
     }
 
+    @Test
+    void with_a_provider_that_cannot_be_used_says_why() throws Exception {
+        Ended ended = start("--yardlight.http.voice.url=http://voice.example/");
+
+        assertThat(ended.words())
+                .contains("yardlight.http.voice.url must be a whole https address", ": http://voice.example/")
+                .contains("docs/channels.md");
+        assertThat(ended.code()).isEqualTo(1);
+    }
+
+    @Test
+    void with_a_contact_that_no_push_service_can_reach_says_why() throws Exception {
+        Ended ended = start("--yardlight.push.contact=yard@ranch.example");
+
+        assertThat(ended.words())
+                .contains("yardlight.push.contact must begin with mailto: or https://: yard@ranch.example");
+        assertThat(ended.code()).isEqualTo(1);
+    }
+
     private HikariDataSource database() {
         return TestDatabase.H2.migrated(url());
     }
