@@ -58,6 +58,25 @@ final class Node implements AutoCloseable {
         });
     }
 
+    /** Stops all of it at once, in the middle of whatever it does: to others it is as if its machine had vanished. */
+    void freeze() throws IOException, InterruptedException {
+        signal("STOP");
+    }
+
+    /** It goes on as if nothing had been. */
+    void thaw() throws IOException, InterruptedException {
+        signal("CONT");
+    }
+
+    private void signal(String name) throws IOException, InterruptedException {
+        int code = new ProcessBuilder("kill", "-" + name, String.valueOf(process.pid()))
+                .start()
+                .waitFor();
+        if (code != 0) {
+            throw new IllegalStateException("kill -" + name + " ended with " + code);
+        }
+    }
+
     /** Asks it to stop ({@code SIGTERM}) and waits until it has. */
     void stop() {
         process.close();
