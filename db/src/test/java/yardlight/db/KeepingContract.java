@@ -1,6 +1,7 @@
 package yardlight.db;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
@@ -8,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
+import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -48,12 +50,26 @@ abstract class KeepingContract {
 
         people.keep(new Person("owner", "{x}one", Role.OWNER), NOW);
         people.keep(new Person("owner", "{x}two", Role.OWNER), NOW);
-        boolean added = people.keepIfNew(new Person("owner", "{x}three", Role.OWNER), NOW);
+        boolean added = people.keepIfNew(new Person("owner", "{x}three", Role.OWNER), NOW, Assertions::fail);
 
         assertThat(added).isFalse();
         assertThat(people.byLogin("owner")).contains(new Person("owner", "{x}two", Role.OWNER));
         assertThat(people.byLogin("nobody")).isEmpty();
         assertThat(people.all()).hasSize(1);
+    }
+
+    /** Told behind its back, the first password of the owner could be kept and never seen. */
+    @Test
+    void a_person_is_not_kept_when_that_could_not_be_said_before() {
+        People people = context.getBean(People.class);
+        var ana = new Person("ana", "{x}one", Role.HAND);
+
+        assertThatThrownBy(() -> people.keepIfNew(ana, NOW, () -> {
+                    throw new UnsupportedOperationException("killed here");
+                }))
+                .isInstanceOf(UnsupportedOperationException.class);
+
+        assertThat(people.byLogin("ana")).isEmpty();
     }
 
     @Test

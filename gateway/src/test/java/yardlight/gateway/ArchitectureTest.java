@@ -74,6 +74,7 @@ class ArchitectureTest {
     @ValueSource(
             strings = {
                 "answer",
+                "arrival",
                 "board",
                 "boxes",
                 "calendar",

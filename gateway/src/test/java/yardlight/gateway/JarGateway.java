@@ -96,6 +96,12 @@ public final class JarGateway implements AutoCloseable {
         }
     }
 
+    /** {@code kill -9}; comes back when nothing is left of it. */
+    public void kill() {
+        process.toHandle().destroyForcibly();
+        exitCode();
+    }
+
     /** Asks it to stop, as a supervisor does, and waits until it has. */
     @Override
     public void close() {

@@ -36,12 +36,17 @@ public class People {
         disk.keep(() -> rows.save(new PersonRow(person, now)));
     }
 
-    /** Adds the person unless the login exists; on disk when it returns. */
-    public boolean keepIfNew(Person person, Instant now) {
+    /**
+     * Adds the person unless the login exists, and says whether it did; on disk when it returns.
+     *
+     * @param before is run when it does not exist, and before anything of it is kept
+     */
+    public boolean keepIfNew(Person person, Instant now, Runnable before) {
         return disk.keep(() -> {
             boolean missing = !rows.existsById(person.login());
             if (missing) {
-                rows.save(new PersonRow(person, now));
+                rows.saveAndFlush(new PersonRow(person, now));
+                before.run();
             }
             return missing;
         });

@@ -55,13 +55,22 @@ final class Node implements AutoCloseable {
         });
     }
 
-    /** @param signal {@code STOP} makes it stand still, {@code CONT} go on */
-    void signal(String signal) throws IOException, InterruptedException {
-        int code = new ProcessBuilder("kill", "-" + signal, String.valueOf(process.pid()))
+    /** Stops all of it at once, in the middle of whatever it does: to others it is as if its machine had vanished. */
+    void freeze() throws IOException, InterruptedException {
+        signal("STOP");
+    }
+
+    /** It goes on as if nothing had been. */
+    void thaw() throws IOException, InterruptedException {
+        signal("CONT");
+    }
+
+    private void signal(String name) throws IOException, InterruptedException {
+        int code = new ProcessBuilder("kill", "-" + name, String.valueOf(process.pid()))
                 .start()
                 .waitFor();
         if (code != 0) {
-            throw new IllegalStateException("kill -" + signal + " ended with " + code);
+            throw new IllegalStateException("kill -" + name + " ended with " + code);
         }
     }
 

@@ -53,10 +53,10 @@ class SuspendedIT {
         }
         await().atMost(PATIENCE).until(() -> texts() >= PLACES - 1);
 
-        node.signal("STOP");
+        node.freeze();
         CompletableFuture<Integer> posted = CompletableFuture.supplyAsync(() -> post(late));
         nothingFor(WAIT.plusSeconds(3));
-        node.signal("CONT");
+        node.thaw();
 
         assertThat(posted.join()).as("the answer to what was posted meanwhile").isEqualTo(202);
         await().atMost(PATIENCE).until(() -> texts() >= 2 * PLACES);

@@ -42,7 +42,7 @@ class EventsController {
     Receipt post(HttpServletRequest request, @AuthenticationPrincipal PostingBox box) throws IOException {
         Instant received = clock.instant();
         boolean spent = !allowance.take(box.getName(), 1);
-        String body = Body.text(request, Format.LINES.claimedBy(request) ? 2 * Body.USUAL : Body.USUAL);
+        String body = Body.text(request, Format.LINES.claimedBy(request) ? Body.LARGEST_POST : Body.USUAL);
         Posting posting = new PostingReader(new EventReader(box, received)).read(Format.of(request, body), body);
         spent |= !allowance.take(box.getName(), (posting.events().size() - 1) / EVENTS_FOR_A_TOKEN);
         return new Receipt(received, posting.results(decide(box, posting, spent)));

@@ -13,6 +13,9 @@ public final class Body {
     /** Bytes; enough for everything but a backlog. */
     public static final int USUAL = 1024 * 1024;
 
+    /** Bytes of a backlog. */
+    public static final int LARGEST_POST = 2 * USUAL;
+
     /** Bytes that no body may exceed, whatever the heap. */
     static final int MOST = 32 * USUAL;
 

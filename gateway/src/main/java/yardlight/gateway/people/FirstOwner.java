@@ -43,12 +43,17 @@ class FirstOwner implements ApplicationRunner {
         }
         boolean made = wanted.isBlank();
         String password = made ? RandomPassword.fresh(new SecureRandom()) : wanted;
-        boolean kept = people.keepIfNew(new Person(LOGIN, passwords.encode(password), Role.OWNER), clock.instant());
-        if (kept && made) {
+        var owner = new Person(LOGIN, passwords.encode(password), Role.OWNER);
+        people.keepIfNew(owner, clock.instant(), () -> say(made, password));
+    }
+
+    /** Before it is kept: a start that is killed between the two would leave a password that nobody has seen. */
+    private static void say(boolean made, String password) {
+        if (made) {
             // On purpose not a log line: logs are kept and shipped, this is to be seen once.
             System.out.println(
                     "Yardlight: sign in as " + LOGIN + " with the password " + password + " (shown only this once)");
-        } else if (kept) {
+        } else {
             LOG.info("Made the login {} with the password from yardlight.owner-password", LOGIN);
         }
     }

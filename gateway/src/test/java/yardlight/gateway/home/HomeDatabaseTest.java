@@ -12,6 +12,8 @@ class HomeDatabaseTest {
 
     private static final String REWRITE = "spring.datasource.hikari.data-source-properties.reWriteBatchedInserts";
 
+    private static final String INIT = "spring.datasource.hikari.connection-init-sql";
+
     private final MockEnvironment environment = new MockEnvironment();
 
     @Test
@@ -38,6 +40,21 @@ class HomeDatabaseTest {
         assertThat(environment.getProperty("spring.datasource.url"))
                 .isEqualTo("jdbc:postgresql://db.example/yardlight");
         assertThat(environment.getProperty(REWRITE)).isEqualTo("true");
+    }
+
+    @Test
+    void has_postgresql_give_up_a_connection_that_stands_still_in_a_transaction() {
+        processed("spring.datasource.url", "jdbc:postgresql://db.example/yardlight");
+        assertThat(environment.getProperty(INIT)).contains("idle_in_transaction_session_timeout");
+    }
+
+    @Test
+    void leaves_what_a_connection_begins_with_to_who_says_so() {
+        environment.setProperty(INIT, "set role lamp");
+
+        processed("spring.datasource.url", "jdbc:postgresql://db.example/yardlight");
+
+        assertThat(environment.getProperty(INIT)).isEqualTo("set role lamp");
     }
 
     @Test
