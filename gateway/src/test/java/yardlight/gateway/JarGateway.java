@@ -19,17 +19,18 @@ public final class JarGateway implements AutoCloseable {
 
     private static final Path JAR = Path.of("target", "yardlight.jar");
     private static final Duration LIMIT = Duration.ofSeconds(120);
+    private static final int USUAL_HEAP = 128;
     private static final Pattern PORT = Pattern.compile("Tomcat started on port (\\d+)");
 
     private final Process process;
     private final Path out;
 
-    private JarGateway(Path home, String... more) throws IOException {
+    private JarGateway(int megabytes, Path home, String... more) throws IOException {
         assertThat(JAR).as("the packaged gateway").exists();
         out = Files.createTempFile("yardlight", ".txt");
         var command = new ArrayList<String>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx128m",
+                "-Xmx" + megabytes + "m",
                 "-XX:+UseSerialGC",
                 "-XX:TieredStopAtLevel=1",
                 "-XX:+ExitOnOutOfMemoryError",
@@ -47,8 +48,12 @@ public final class JarGateway implements AutoCloseable {
 
     /** Begins to start one. */
     public static JarGateway begin(Path home, String... more) {
+        return begin(USUAL_HEAP, home, more);
+    }
+
+    private static JarGateway begin(int megabytes, Path home, String... more) {
         try {
-            return new JarGateway(home, more);
+            return new JarGateway(megabytes, home, more);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -56,7 +61,16 @@ public final class JarGateway implements AutoCloseable {
 
     /** Starts one and waits until it is ready. */
     public static JarGateway ready(Path home, String... more) {
-        JarGateway gateway = begin(home, more);
+        return ready(USUAL_HEAP, home, more);
+    }
+
+    /**
+     * The same with another heap than the docs say.
+     *
+     * @param megabytes of the heap
+     */
+    public static JarGateway ready(int megabytes, Path home, String... more) {
+        JarGateway gateway = begin(megabytes, home, more);
         await().atMost(LIMIT).until(() -> gateway.said().contains("Started YardlightApplication") || gateway.ended());
         assertThat(gateway.ended()).as(gateway.said()).isFalse();
         return gateway;

@@ -2,6 +2,8 @@ package yardlight.demo.outside;
 
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
+import java.sql.Connection;
+import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,7 +36,20 @@ enum Store {
 
     /** The answers of PostgreSQL, one for each row. */
     static List<String> ask(String sql) throws IOException, SQLException {
-        try (var connection = server().getPostgresDatabase().getConnection();
+        return ask(server().getPostgresDatabase().getConnection(), sql);
+    }
+
+    /**
+     * The same from the database of a gateway.
+     *
+     * @param store what {@link #anew} gave
+     */
+    static List<String> ask(Map<String, String> store, String sql) throws SQLException {
+        return ask(DriverManager.getConnection(store.get("spring.datasource.url")), sql);
+    }
+
+    private static List<String> ask(Connection asked, String sql) throws SQLException {
+        try (var connection = asked;
                 var statement = connection.createStatement();
                 var rows = statement.executeQuery(sql)) {
             var answers = new ArrayList<String>();

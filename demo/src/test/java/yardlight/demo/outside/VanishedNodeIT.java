@@ -115,8 +115,9 @@ class VanishedNodeIT {
     /** A box that goes to the one that stays, and to no other. */
     private void untilAnswered() throws Exception {
         String event = "{\"id\":\"first\",\"point\":\"tank\",\"condition\":\"high\",\"state\":\"active\"}";
+        long end = System.nanoTime() + PATIENCE.toNanos();
         int status = Http.event(stays.port(), asking, event);
-        for (; status == 503; status = Http.event(stays.port(), asking, event)) {
+        for (; status == 503 && System.nanoTime() < end; status = Http.event(stays.port(), asking, event)) {
             LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(250));
         }
         assertThat(status).isEqualTo(202);

@@ -34,8 +34,7 @@ final class Recorder {
     void record(Outgoing outgoing, Tried tried, Runnable then) {
         intake.put(tried).whenComplete((answer, failure) -> {
             if (failure == null) {
-                outbox.done(outgoing);
-                then.run();
+                done(outgoing, then);
             } else if (stopping) {
                 LOG.warn("not on record, it may be sent again: {}", tried.attempt());
                 then.run();
@@ -43,6 +42,14 @@ final class Recorder {
                 later(outgoing, tried, then, failure);
             }
         });
+    }
+
+    private void done(Outgoing outgoing, Runnable then) {
+        try {
+            outbox.done(outgoing);
+        } finally {
+            then.run();
+        }
     }
 
     void stop() {

@@ -21,6 +21,10 @@ final class LaneThread implements SmartLifecycle, Pulsing {
     private static final int MOST_EVENTS = 5_000;
     private static final long LOOK_MILLIS = 1_000;
 
+    /** Made while there is memory. Whoever was answered before is not told this. */
+    private static final LaneBusy UNFINISHED =
+            new LaneBusy("a mistake came between; nobody knows if it was stored", null);
+
     private final JournalLane lane;
     private final Batch batch;
     private final LaneMeters meters;
@@ -71,8 +75,9 @@ final class LaneThread implements SmartLifecycle, Pulsing {
     private void run() {
         while (worker.running() || !lane.queue().isEmpty()) {
             worker.beat();
+            List<Handed<?>> next = List.of();
             try {
-                List<Handed<?>> next = lane.next(MOST, MOST_EVENTS, worker.running() ? LOOK_MILLIS : 0);
+                next = lane.next(MOST, MOST_EVENTS, worker.running() ? LOOK_MILLIS : 0);
                 if (next.isEmpty()) {
                     look();
                 } else {
@@ -81,6 +86,7 @@ final class LaneThread implements SmartLifecycle, Pulsing {
             } catch (InterruptedException e) {
                 worker.end();
             } catch (Throwable mistake) {
+                next.forEach(work -> work.giveUp(UNFINISHED));
                 LOG.error("the lane goes on after a mistake; if this is seen again, restart the gateway", mistake);
             }
         }

@@ -68,6 +68,15 @@ class RecentNoticesTest {
                 .isPresent();
     }
 
+    /** Otherwise those of a year would be in memory in the end. */
+    @Test
+    void are_forgotten_when_their_links_have_ended() {
+        Instant end = NOW.plus(Tokens.LIFE);
+
+        assertThat(recent.byHash(tokens.hashFor("recent.1"), end)).isPresent();
+        assertThat(recent.byHash(tokens.hashFor("recent.1"), end.plusMillis(1))).isEmpty();
+    }
+
     private void made(String id, Instant at) {
         jdbc.update(
                 "insert into notice (id, contact, callouts, priority, words, state, queued_at, line)"

@@ -6,6 +6,7 @@ import static org.awaitility.Awaitility.await;
 import java.time.Duration;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import yardlight.gateway.OutOfMemory;
 
 /** Nothing that goes wrong while the dispatcher looks into the outbox ends the looking. */
 class DispatcherMistakesIT {
@@ -20,9 +21,9 @@ class DispatcherMistakesIT {
     }
 
     @Test
-    void looks_on_after_trouble_with_the_database_and_after_a_mistake() {
+    void looks_on_after_trouble_with_the_database_and_out_of_memory() {
         bench.outbox.mistakes.add(new IllegalStateException("the database is away"));
-        bench.outbox.mistakes.add(new OutOfMemoryError("made up for this test"));
+        bench.outbox.mistakes.add(OutOfMemory.caught());
         bench.outbox.ready.add(bench.outgoing("n-1", 0));
 
         dispatcher.start();

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import yardlight.db.outbox.Outgoing;
+import yardlight.gateway.OutOfMemory;
 
 class SendingTest {
 
@@ -44,6 +45,16 @@ class SendingTest {
 
         assertThat(bench.outbox.givenBack).containsExactly(outgoing);
         assertThat(bench.intake.tried).isEmpty();
+        assertThat(freed).hasValue(1);
+    }
+
+    @Test
+    void gives_back_what_it_had_no_memory_to_send() {
+        bench.texts.answering(message -> OutOfMemory.now());
+
+        bench.sending.send(outgoing, freed::incrementAndGet);
+
+        assertThat(bench.outbox.givenBack).containsExactly(outgoing);
         assertThat(freed).hasValue(1);
     }
 

@@ -20,6 +20,7 @@ import yardlight.db.due.DueKey.Kind;
 import yardlight.db.due.Dues;
 import yardlight.escalation.Answer;
 import yardlight.escalation.Stimulus;
+import yardlight.gateway.OutOfMemory;
 import yardlight.gateway.clock.Leap;
 import yardlight.gateway.clock.Pace;
 import yardlight.gateway.lane.Intake;
@@ -33,9 +34,18 @@ class DueLoopTest {
 
     @Test
     void gives_back_what_it_holds_and_goes_on_after_an_error() {
+        goesOnAfter(new StackOverflowError());
+    }
+
+    @Test
+    void gives_back_what_it_holds_and_goes_on_when_it_was_out_of_memory() {
+        goesOnAfter(OutOfMemory.caught());
+    }
+
+    private void goesOnAfter(Error error) {
         InstantSource clock = InstantSource.system();
-        var sweep =
-                new Sweep(new OneDue(), new Stimuli(new OverflowsOnce(), Leap.NEVER), clock, new SimpleMeterRegistry());
+        var sweep = new Sweep(
+                new OneDue(), new Stimuli(new FailsOnce(error), Leap.NEVER), clock, new SimpleMeterRegistry());
         var loop = new DueLoop(sweep, clock, Pace.REAL, new DueSettings(Duration.ofMillis(10)));
         loop.start();
         try {
@@ -48,12 +58,18 @@ class DueLoopTest {
         }
     }
 
-    private final class OverflowsOnce implements Intake {
+    private final class FailsOnce implements Intake {
+
+        private final Error error;
+
+        private FailsOnce(Error error) {
+            this.error = error;
+        }
 
         @Override
         public CompletableFuture<Answer> put(Stimulus stimulus) {
             if (tries.getAndIncrement() == 0) {
-                throw new StackOverflowError();
+                throw error;
             }
             return CompletableFuture.completedFuture(new Answer.Done());
         }

@@ -1,11 +1,15 @@
 package yardlight.gateway.lane;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.awaitility.Awaitility.await;
 import static yardlight.gateway.lane.Saying.active;
 import static yardlight.gateway.lane.Saying.named;
 
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,6 +62,41 @@ class DiskFullIT {
                             .queryForList("select substring(box_event, 12) from event", String.class))
                     .containsAll(answered)
                     .doesNotHaveDuplicates();
+        }
+    }
+
+    /**
+     * A pool looks anew at a connection only when it has been idle for half a second: pages and boxes' keys would meet those
+     * that died with the database.
+     */
+    @Test
+    void whoever_asks_at_once_afterwards_gets_a_connection_that_lives() throws SQLException {
+        String url = TestDatabase.H2.newUrl();
+        try (var gateway = new SmallGateway(
+                new SmallGateway.Place(TestDatabase.H2, FullDisk.holding(url), 1),
+                Fixtures.theSetup(),
+                List.of(),
+                "lane")) {
+            post(gateway, "before");
+            askWithAll(gateway);
+            FullDisk.fill(true);
+            assertThatThrownBy(() -> post(gateway, "full")).isInstanceOf(LaneBusy.class);
+            FullDisk.fill(false);
+
+            assertThatCode(() -> askWithAll(gateway)).doesNotThrowAnyException();
+        }
+    }
+
+    /** With every connection of the pool but the writer's. */
+    private static void askWithAll(SmallGateway gateway) throws SQLException {
+        try (Connection one = gateway.source().getConnection();
+                Connection two = gateway.source().getConnection();
+                Connection three = gateway.source().getConnection()) {
+            for (Connection connection : List.of(one, two, three)) {
+                try (Statement asking = connection.createStatement()) {
+                    asking.executeQuery("select count(*) from lane").close();
+                }
+            }
         }
     }
 
