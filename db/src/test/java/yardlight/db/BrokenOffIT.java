@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.configuration.FluentConfiguration;
 import org.h2.jdbcx.JdbcDataSource;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -22,8 +23,8 @@ class BrokenOffIT {
     private static int number;
 
     @ParameterizedTest
-    @CsvSource({"none, common/V1__the_record.sql", "classpath:db/migration/common, h2/V2__quartz.sql"})
-    void after_any_statement_the_next_start_makes_the_rest(String before, String script) throws IOException {
+    @CsvSource({"0, common/V1__the_record.sql", "1, h2/V2__quartz.sql"})
+    void after_any_statement_the_next_start_makes_the_rest(int before, String script) throws IOException {
         List<String> statements = statements(script);
         List<String> whole = described(broken(before, List.of()));
         assertThat(statements).hasSizeGreaterThan(10);
@@ -37,18 +38,23 @@ class BrokenOffIT {
         }
     }
 
-    /** As a start leaves it that was killed behind these statements of the next version, and then started again. */
-    private static DataSource broken(String before, List<String> done) {
+    /** As a start leaves it that was killed behind these statements of the version after {@code before}, and then started again. */
+    private static DataSource broken(int before, List<String> done) {
         var source = new JdbcDataSource();
         source.setUrl("jdbc:h2:mem:broken-off-" + number++ + ";DB_CLOSE_DELAY=-1");
-        Flyway.configure().dataSource(source).locations(before).load().migrate();
-        done.forEach(new JdbcTemplate(source)::execute);
-        Flyway.configure()
-                .dataSource(source)
-                .locations("classpath:db/migration/common", "classpath:db/migration/h2")
+        FluentConfiguration first = flyway(source);
+        (before == 0 ? first.locations("none") : first.target(String.valueOf(before)))
                 .load()
                 .migrate();
+        done.forEach(new JdbcTemplate(source)::execute);
+        flyway(source).load().migrate();
         return source;
+    }
+
+    private static FluentConfiguration flyway(DataSource source) {
+        return Flyway.configure()
+                .dataSource(source)
+                .locations("classpath:db/migration/common", "classpath:db/migration/h2");
     }
 
     /** The tables do not say in which order they were made, but for how many rows somebody once counted in them. */
