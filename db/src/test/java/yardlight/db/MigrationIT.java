@@ -41,7 +41,9 @@ class MigrationIT {
                         "link",
                         "person",
                         "box_key",
-                        "secret");
+                        "secret",
+                        "incoming_text",
+                        "receipt");
     }
 
     @ParameterizedTest

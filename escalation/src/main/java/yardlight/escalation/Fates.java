@@ -31,7 +31,7 @@ final class Fates {
             case HANDED_OVER -> settled(notice, NoticeState.HANDED_OVER, fate.detail());
             case DELIVERED -> settled(notice, NoticeState.DELIVERED, fate.detail());
             case REFUSED -> {
-                if (current) {
+                if (current || takenBack(notice, fate)) {
                     refused(notice, "refused: " + fate.detail());
                 }
             }
@@ -49,6 +49,17 @@ final class Fates {
                 .filter(notice -> notice.state() == NoticeState.QUEUED && notice.line() == said.line())
                 .ifPresent(notice -> next(notice).ifPresent(line -> onto(line, notice, "not handed over in time")));
         return new Answer.Done();
+    }
+
+    /** The carrier had taken it and says now that it will not get there. It matters as long as somebody is needed. */
+    private boolean takenBack(Notice notice, Stimulus.NoticeFate fate) {
+        boolean handedOver = notice.state() == NoticeState.HANDED_OVER && notice.line() == fate.line();
+        boolean needed = notice.callouts().stream()
+                .anyMatch(id -> draft.callout(id).filter(draft::wanted).isPresent());
+        if (handedOver && !needed) {
+            settled(notice, NoticeState.REFUSED, fate.detail());
+        }
+        return handedOver && needed;
     }
 
     private void settled(Notice notice, NoticeState state, String detail) {
@@ -79,7 +90,7 @@ final class Fates {
     }
 
     private void onto(int line, Notice notice, String why) {
-        draft.put(notice.onLine(line));
+        draft.put(notice.onLine(line).as(NoticeState.QUEUED));
         draft.log(notice, why + "; the next line is tried");
     }
 

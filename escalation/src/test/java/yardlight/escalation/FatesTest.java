@@ -10,6 +10,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -116,6 +117,45 @@ class FatesTest {
         fate(31, 0, Fate.HANDED_OVER);
 
         assertThat(notice().state()).isEqualTo(NoticeState.HANDED_OVER);
+    }
+
+    @Test
+    void goes_on_to_the_next_line_when_a_carrier_says_later_that_it_will_not_get_there() {
+        fate(10, 0, Fate.HANDED_OVER);
+        fate(40, 0, Fate.REFUSED);
+
+        assertThat(notice().line()).isEqualTo(1);
+        assertThat(notice().state()).isEqualTo(NoticeState.QUEUED);
+    }
+
+    @Test
+    void calls_the_next_rung_at_once_when_the_last_carrier_says_later_that_it_will_not_get_there() {
+        fate(10, 0, Fate.REFUSED);
+        fate(20, 1, Fate.HANDED_OVER);
+        fate(40, 1, Fate.REFUSED);
+
+        assertThat(notice().state()).isEqualTo(NoticeState.REFUSED);
+        assertThat(callout().place().rung()).isPositive();
+    }
+
+    @Test
+    void is_refused_for_the_record_only_when_nobody_is_needed_any_more() {
+        fate(10, 0, Fate.HANDED_OVER);
+        decide(30, new Stimulus.Acknowledge(TANK, "ana", "link", Optional.empty()));
+        fate(40, 0, Fate.REFUSED);
+
+        assertThat(notice().state()).isEqualTo(NoticeState.REFUSED);
+        assertThat(notice().line()).isZero();
+        assertThat(callout().kind()).isEqualTo(Callout.Kind.ANSWERED);
+    }
+
+    @Test
+    void stays_delivered_whatever_is_said_afterwards() {
+        fate(10, 0, Fate.HANDED_OVER);
+        fate(20, 0, Fate.DELIVERED);
+        fate(40, 0, Fate.REFUSED);
+
+        assertThat(notice().state()).isEqualTo(NoticeState.DELIVERED);
     }
 
     @Test

@@ -3,6 +3,7 @@ package yardlight.db.journal;
 import static yardlight.db.columns.Column.big;
 import static yardlight.db.columns.Column.flag;
 import static yardlight.db.columns.Column.maybe;
+import static yardlight.db.columns.Column.number;
 import static yardlight.db.columns.Column.text;
 import static yardlight.db.columns.Column.time;
 
@@ -52,7 +53,9 @@ final class RecordStore {
                     time("attempted_at", one -> one.row().at()),
                     text("channel", one -> one.row().channel()),
                     text("outcome", one -> one.row().outcome()),
-                    text("detail", one -> one.row().detail())));
+                    text("detail", one -> one.row().detail()),
+                    number("line", one -> one.row().line()),
+                    maybe("reference", one -> one.row().reference())));
 
     private final Pen pen;
     private final Numbers numbers;

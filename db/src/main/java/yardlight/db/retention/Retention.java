@@ -30,6 +30,9 @@ public class Retention {
     private static final String OLD_LINES = "select line from log_line where logged_at < ? order by logged_at";
     private static final String OLD_LINKS = "select token_hash from link where expires_at < ? order by expires_at";
 
+    private static final String OLD_TEXTS = "select id from incoming_text where received_at < ? order by received_at";
+    private static final String OLD_RECEIPTS = "select id from receipt where kept_at < ? order by kept_at";
+
     private final JdbcTemplate jdbc;
 
     Retention(JdbcTemplate jdbc) {
@@ -47,6 +50,8 @@ public class Retention {
         swept.put("notice", delete("notice", "id", OLD_NOTICES, record));
         swept.put("log_line", delete("log_line", "line", OLD_LINES, record));
         swept.put("link", delete("link", "token_hash", OLD_LINKS, events));
+        swept.put("incoming_text", delete("incoming_text", "id", OLD_TEXTS, events));
+        swept.put("receipt", delete("receipt", "id", OLD_RECEIPTS, events));
         return swept;
     }
 

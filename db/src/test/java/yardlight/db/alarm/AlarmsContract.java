@@ -56,8 +56,10 @@ abstract class AlarmsContract {
                 .get(0)
                 .notice()
                 .id();
-        attempt(new AttemptRecord(notice, NOW.plusSeconds(1), "sms-mail", "deferred", "451 later"));
-        attempt(new AttemptRecord(notice, NOW.plusSeconds(6), "sms-mail", "accepted", "250 taken"));
+        attempt(new AttemptRecord(
+                notice, NOW.plusSeconds(1), "sms-mail", 0, "deferred", "451 later", Optional.empty()));
+        attempt(new AttemptRecord(
+                notice, NOW.plusSeconds(6), "sms-mail", 0, "accepted", "250 taken", Optional.empty()));
         decide(NOW.plusSeconds(6), new Stimulus.NoticeFate(notice, 0, Stimulus.Fate.HANDED_OVER, "250 taken"));
 
         RecordedAlarm alarm = alarms.byId("mesa-9.water-tank.high-high.1").orElseThrow();

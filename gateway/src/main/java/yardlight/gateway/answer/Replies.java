@@ -13,13 +13,14 @@ import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Language;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.wording.Transliteration;
+import yardlight.gateway.incoming.Asked;
 import yardlight.gateway.lane.Lane;
 import yardlight.gateway.lane.LogBook;
 import yardlight.gateway.setup.SetupInForce;
 
 /** Does what a text that came in asks for, and says in one line what was done. Each is a line in the log. */
 @Component
-class Replies {
+class Replies implements Asked {
 
     private static final int LONGEST_IN_LOG = 300;
 
@@ -46,6 +47,11 @@ class Replies {
         this.lane = lane;
         this.log = log;
         this.clocks = clocks;
+    }
+
+    @Override
+    public String answer(String from, String text) {
+        return take(new Sender(from), text).answer();
     }
 
     /** @param text whatever was written */

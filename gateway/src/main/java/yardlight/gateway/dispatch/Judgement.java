@@ -29,8 +29,14 @@ record Judgement(Outgoing sent, String channel, Instant now, Function<Outgoing, 
     private static final Duration LEAST_WAIT = Duration.ofSeconds(1);
 
     Tried of(Attempt attempt) {
-        var record =
-                new AttemptRecord(sent.id(), now, channel, attempt.outcome().word(), attempt.detail());
+        var record = new AttemptRecord(
+                sent.id(),
+                now,
+                channel,
+                sent.notice().line(),
+                attempt.outcome().word(),
+                attempt.detail(),
+                attempt.reference());
         String words = channel + ": " + attempt.detail();
         return switch (attempt.outcome()) {
             case ACCEPTED -> settled(record, Fate.HANDED_OVER, words);

@@ -115,8 +115,10 @@ class Restoration implements SmartLifecycle {
     }
 
     private static Tried notAgain(Outgoing outgoing, Instant now) {
-        var attempt = new AttemptRecord(outgoing.id(), now, outgoing.channel(), "unknown", NOT_AGAIN);
-        var fate = new NoticeFate(outgoing.id(), outgoing.notice().line(), Fate.HANDED_OVER, NOT_AGAIN);
+        int line = outgoing.notice().line();
+        var attempt =
+                new AttemptRecord(outgoing.id(), now, outgoing.channel(), line, "unknown", NOT_AGAIN, Optional.empty());
+        var fate = new NoticeFate(outgoing.id(), line, Fate.HANDED_OVER, NOT_AGAIN);
         return new Tried(attempt, Optional.of(fate), Optional.empty(), List.of());
     }
 
