@@ -15,18 +15,21 @@ final class Grammar {
     /** Behind a comma a person may tell whatever they like, but not doubt it. */
     private static final String TALK = "(?:,[^!?]*)?";
 
-    private static final Pattern OK_NUMBERS = Pattern.compile(
-            "[FGWPT,]*[AW][AWFP,]*(?:G{1,2}W[AWFP]*)?" + NUMBERS + "[AWFGPTD,]*(?:GN)?" + TALK + "(?:,?!N)?");
+    /** So may they where what comes next can be nothing but about themselves. */
+    private static final String OWN_TALK = "(?:[SGW][^!?]*)?";
+
+    private static final Pattern OK_NUMBERS = Pattern.compile("[FGSWPT,]*[AW][AWFP,]*(?:G{1,2}W[AWFP]*)?" + NUMBERS
+            + "[AWFGPTD,]*(?:GN)?(?:" + TALK + "(?:,?!N)?|" + OWN_TALK + ")");
 
     private static final Pattern NUMBERS_OK =
             Pattern.compile("[FG,]*(?:" + NUMBERS + ",?[FGP]*[AW][AWFGPD]*" + TALK + ")");
 
-    private static final Pattern TWO_NUMBERS =
-            Pattern.compile("[FG,]*[AW][AWF,]*(?<codes>NN)[AWFGPD,]*|[FG,]*(?<first>NN)A[AWFGPD,]*");
+    private static final Pattern TWO_NUMBERS = Pattern.compile(
+            "[FG,]*[AW][AWF,]*(?<codes>N{2,6})[AWFGPD,]*" + OWN_TALK + "|[FG,]*(?<first>NN)A[AWFGPD,]*");
 
-    private static final Pattern OK_ALL = Pattern.compile("[FGW,]*[APTFW,&]*L[AFPGLTW]*N?" + TALK);
+    private static final Pattern OK_ALL = Pattern.compile("[FGSW,]*[APTFGW,&]*L[AFPGLTW]*N?" + TALK);
 
-    private static final Pattern OK_ALONE = Pattern.compile("[GW,]*A[AWG,]*(?:F?,G+|G+D[G]*)?");
+    private static final Pattern OK_ALONE = Pattern.compile("[GW,]*A[AWG,]*(?:F?,[GW]+|,?F+,[GSW]+|S[GSW]+|G+D[G]*)?");
 
     private static final Pattern HOLD =
             Pattern.compile("[AFG,]*H[FP#,]*N?[FGPT,X]?[FGP,]*(?:D+[^!?NLHD]*)?|[FP#]*N[FP]*H[FP]*(?:D+[^!?NLHD]*)?");

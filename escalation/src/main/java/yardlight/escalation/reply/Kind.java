@@ -12,6 +12,8 @@ enum Kind {
     AND('&'),
     GOING('G'),
     FILLER('F'),
+    /** Behind a number begins with it what the person is about to do. */
+    STARTS_TALK('S'),
     DOUBT('!'),
     /** A number that can be a code: digits with nothing but blanks and commas about them. */
     NUMBER('N'),

@@ -8,15 +8,15 @@ import java.util.regex.Pattern;
 final class Requests {
 
     private static final Pattern STATUS = Pattern.compile(
-            "(what'?s |what is |cual es )?(the |el |current )?(status|estado|estatus)( please| por favor| report| now| ahora)?");
-    private static final Pattern WHO = Pattern.compile("(a )?(who|quien|quienes)('?s| is| esta| le toca)?"
+            "(what'?s |what is |cual es |(give|send) me |dame )?(the |el |current )?(status|estado|estatus)( please| por favor| report| now| ahora| actual| pls)?");
+    private static final Pattern WHO = Pattern.compile("(a )?(who|quien|quienes)('?s| is| esta| anda| le toca)?"
             + "( (on|de guardia|de turno|on call|on duty|toca|working|guardia|turno))?"
             + "( (tonight|now|today|call|hoy|ahora|esta noche|hoy en la noche|right now|this week|esta semana))?");
-    private static final Pattern HELP = Pattern.compile("(help|ayuda|info)( please| por favor)?");
-    private static final Pattern STOP =
-            Pattern.compile("(please |por favor )?(stop|stopall|unsubscribe|opt ?out|revoke|end|quit|cancel"
+    private static final Pattern HELP = Pattern.compile("(help|ayuda|info)( please| por favor| pls| porfa)?");
+    private static final Pattern STOP = Pattern.compile(
+            "(please |por favor )?(stop|stopall|unsubscribe|opt ?out|revoke|end|quit|cancel"
                     + "|alto|baja|parar|cancelar)( all)?|(please )?stop (texting|sending|calling|messaging)( me| us| this number| please| now)*( (these )?(texts|messages).*)?|(darme|denme|dame) de baja"
-                    + "|ya no me (manden|envien|mande|envie) .*|(please )?(take|remove) me off.*");
+                    + "|dejen de (mandar|enviar)me .*|ya no me (manden|envien|mande|envie) .*|(please )?(take|remove) me off.*");
     private static final Pattern NAME = Pattern.compile("\\p{L}{0,20}( \\p{L}{1,20})?");
     private static final Pattern MARKS = Pattern.compile("[^\\p{L}\\p{N}' ]+");
 

@@ -14,7 +14,9 @@ final class Spelling {
             // Somebody's telephone.
             way("(\\+?1[- .]?)?(\\(?\\d{3}\\)?[- .]?)\\d{3}[- .]?\\d{4}\\b", " phone "),
             way("\\b10[ -]{1,3}4\\b|\\bten[ -]four\\b|\\bdiez[ -]cuatro\\b", " ok "),
-            way("\\bo\\s?\\.\\s?k\\b\\.?|\\b0k(?=\\b|\\d)|\\bo k\\b|\\bokey dokey\\b|\\ball right\\b", " ok "),
+            way(
+                    "\\bo\\s?\\.\\s?k\\b\\.?|\\b0k(?=\\b|\\d)|\\bo k\\b|\\bokey dokey\\b|\\bokie dokie\\b|\\ball right\\b",
+                    " ok "),
             way(
                     "\\b(i |i've )?(got|have) (it|this)\\b|\\bgot ya\\b|\\bi'?ll take (it|this)\\b|\\bon it\\b|\\bgood buddy\\b",
                     " ok "),
@@ -28,8 +30,10 @@ final class Spelling {
             way("\\b(\\d{2,4}) ?[/+] ?(?=\\d{2,4}\\b(?! ?/))", "$1 and "),
             way("\\bon my way\\b", " omw "),
             way("\\bcopy that\\b", " copy "),
+            way("\\bi'?ll get (?=\\d)", " got "),
             way("\\bno (hay )?(problem|problema|worries|prob)\\b|\\bno need\\b[^.,!?]*", " "),
             way("\\bis mine\\b", " mine "),
+            way("\\bone and a half (hours|hrs)\\b", " 90min "),
             way("\\b(an|one|1|una) ?(hour|hora) (and a half|y media)\\b|\\bhora y media\\b", " 90min "),
             way("\\bhalf (an )?hour\\b|\\bmedia hora\\b", " 30min "),
             way("\\b(an|one|una) (hour|hora)\\b", " 1h "));
@@ -85,6 +89,11 @@ final class Spelling {
             + ")(?:(?: |-| y )(" + any(ENGLISH_ONES.subList(1, 10)) + "|" + any(SPANISH_ONES.subList(1, 10)) + "))?|("
             + any(ENGLISH_ONES.subList(2, 20)) + "|" + any(SPANISH_ONES.subList(2, 20)) + "))\\b");
 
+    private static final Pattern HUNDRED = Pattern.compile("\\b(?:(?:one|a) hundred(?: and)?|ciento) (\\d{1,2})\\b");
+
+    private static final Pattern AND_A_HALF = Pattern.compile(
+            "\\b(\\d{1,2}|one(?= and)) ?(?:(?:hours?|hrs?|horas?|h) (?:and a half|y media)|and a half (?:hours|hrs|horas))\\b");
+
     private Spelling() {}
 
     private static Way way(String written, String meant) {
@@ -101,7 +110,10 @@ final class Spelling {
         for (Way way : WAYS) {
             text = way.written().matcher(text).replaceAll(way.meant());
         }
-        return NUMBER_WORDS.matcher(text).replaceAll(Spelling::digits);
+        String below = NUMBER_WORDS.matcher(text).replaceAll(Spelling::digits);
+        String digits = HUNDRED.matcher(below)
+                .replaceAll(over -> "1" + "0".repeat(2 - over.group(1).length()) + over.group(1));
+        return AND_A_HALF.matcher(digits).replaceAll("$1.5h");
     }
 
     private static String digits(java.util.regex.MatchResult words) {

@@ -14,29 +14,36 @@ final class Vocabulary {
         all(
                 Kind.OK,
                 "ok okay okey oky oki okk okok okie k kk ack acknowledge acknowledged acked roger copy copied vale listo"
-                        + " enterado enterada recibido recibida entendido entendida confirmado confirmo confirmed copiado copiada");
+                        + " enterado enterada recibido recibida entendido entendida confirmado confirmo confirmed copiado copiada acknowledging");
         // Slips of the thumb and words that mean it only beside a number.
         all(
                 Kind.WITH_NUMBER,
                 "oj pk ook okya okat okei oka okau oks okj acknowlege aknowledged got take taking mine yes yep yeah yup"
-                        + " si claro bale orale enterdo resivido mio agarro encargo thumb omw");
+                        + " si claro bale orale enterdo resivido mio agarro encargo thumb omw voy sale tengo");
         all(Kind.ALL, "all everything todo todos todas");
         all(Kind.HOLD, "hold shelve snooze espera esperar pausa pausar aplaza aplazar");
         all(Kind.BEFORE_NUMBER, "num number numero code codigo alarm alarma el la al del the on");
         all(Kind.HASH, "#");
         all(Kind.BEFORE_ALL, "to a of de");
         all(Kind.AND, "and y e & + also tambien");
+    }
+
+    static {
         // On my way: may stand beside an answer that names nothing.
         all(
                 Kind.GOING,
-                "i'm im i am my llego estoy house way going headed heading there out now ya voy salgo en camino para alla ahi will check be in"
+                "i'm im i am my estoy levante levanto house way going headed there out now ya salgo en camino para alla ahi will check be in"
                         + " minutes away ahorita enseguida driving leaving up awake reviso lo sir boss jefe it get rolling that");
+        all(
+                Kind.STARTS_TALK,
+                "i've ive we're we let gonna its it's goin coming walking grabbing getting heading checking looking pulling putting turning"
+                        + " starting working wading grab me nomas llego llegando saliendo");
         // May stand beside a number and changes nothing.
         all(
                 Kind.FILLER,
                 "thanks thank thx ty you gracias please por favor hi hello hey hola sure bueno buenas buenos dias noches good"
                         + " morning night evening sorry was asleep hear at put period punto perdon disculpa estaba dormido dormida too them guys have"
-                        + " this one me dale great yo team folks ill i'll y'all one gonna go then so just ready ey oye pues");
+                        + " this one me dale great yo both pon pls porfa team folks ill i'll y'all one gonna go then so just ready ey oye pues avisar over");
         // With one of these nothing in the same breath is sure.
         all(
                 Kind.DOUBT,
@@ -44,7 +51,7 @@ final class Vocabulary {
                         + " nadie nobody sin ni if should could would maybe unless until when what why pass manana tomorrow wrong instead wait later ask call tell"
                         + " need needs someone somebody cuando porque quizas talvez puede alguien llama equivocado except but pero menos"
                         + " excepto without unable anymore or o which cual nvm nevermind * $ / - : off thru through hasta who quien did does"
-                        + " do done about sobre how como only still think guess probably thumbdown");
+                        + " do done about sobre how only can still think guess probably thumbdown");
     }
 
     /** Said anywhere, also in a sentence of their own, these take the answer back. */

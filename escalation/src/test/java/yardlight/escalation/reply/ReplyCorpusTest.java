@@ -14,9 +14,18 @@ class ReplyCorpusTest {
 
     private static final double MOST_ARE_UNDERSTOOD = 0.98;
 
-    private final List<Entry> all = Stream.of("texts.txt", "mail-bodies.txt")
+    /**
+     * Of a second set, written when the reader was done, it understood 50 of 100 at first, and took one for a shorter wait
+     * than was meant. It has learned from those since, but not to this share.
+     */
+    private static final double SECOND_SET = 0.9;
+
+    private final List<Entry> first = Stream.of("texts.txt", "mail-bodies.txt")
             .flatMap(name -> Corpus.read(name).stream())
             .toList();
+    private final List<Entry> second = Corpus.read("texts-2.txt");
+    private final List<Entry> all =
+            Stream.concat(first.stream(), second.stream()).toList();
 
     @Test
     void there_are_enough() {
@@ -35,7 +44,12 @@ class ReplyCorpusTest {
 
     @Test
     void what_was_meant_is_understood() {
-        List<Entry> meant = all.stream()
+        assertUnderstood(first, MOST_ARE_UNDERSTOOD);
+        assertUnderstood(second, SECOND_SET);
+    }
+
+    private static void assertUnderstood(List<Entry> entries, double share) {
+        List<Entry> meant = entries.stream()
                 .filter(entry -> !(entry.meant() instanceof Said.Unclear || entry.meant() instanceof Said.Automatic))
                 .toList();
         List<Entry> missed = meant.stream()
@@ -44,7 +58,7 @@ class ReplyCorpusTest {
 
         assertThat(1 - (double) missed.size() / meant.size())
                 .as(missed::toString)
-                .isGreaterThanOrEqualTo(MOST_ARE_UNDERSTOOD);
+                .isGreaterThanOrEqualTo(share);
     }
 
     @Test
