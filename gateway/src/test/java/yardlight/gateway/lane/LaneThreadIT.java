@@ -10,6 +10,8 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletionException;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
 import javax.sql.DataSource;
@@ -94,7 +96,9 @@ class LaneThreadIT {
 
         run(stored -> {}, () -> {
             assertThatThrownBy(worse.waiting()::join).isInstanceOf(CompletionException.class);
-            assertThat(behind.waiting()).failsWithin(Duration.ofSeconds(10));
+            assertThatThrownBy(() -> behind.waiting().get(10, TimeUnit.SECONDS))
+                    .isInstanceOf(ExecutionException.class)
+                    .hasCauseInstanceOf(LaneBusy.class);
             put(new LineWork(line("next"))).waiting().join();
         });
     }
