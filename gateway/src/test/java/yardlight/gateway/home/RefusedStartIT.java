@@ -23,19 +23,21 @@ import yardlight.gateway.YardlightApplication;
 /** A gateway in a process of its own that must not start: what it says, how it ends, and what it leaves untouched. */
 class RefusedStartIT {
 
+    private static final int HEADERS = 8_192;
+
     @TempDir
     private Path home;
 
     private record Ended(int code, String words) {}
 
-    /** Zeros are what a file system may leave of a file after a power cut; H2 on its own would begin it anew. */
+    /** Of a file with nothing whole but its headers H2 on its own makes a new and empty one. */
     @ParameterizedTest
-    @ValueSource(bytes = {'x', 0})
-    void on_a_damaged_file_says_so_and_leaves_every_byte(byte instead) throws Exception {
+    @ValueSource(ints = {0, HEADERS})
+    void on_a_damaged_file_says_so_and_leaves_every_byte(int whole) throws Exception {
         Path file = home.resolve("yardlight.mv.db");
         database().close();
         byte[] damaged = Files.readAllBytes(file);
-        Arrays.fill(damaged, instead);
+        Arrays.fill(damaged, whole, damaged.length, (byte) 'x');
         Files.write(file, damaged);
 
         Ended ended = start();
