@@ -23,10 +23,10 @@ class OutOfMemoryIT {
 
     private static final int BOXES = 3;
 
-    /** Enough to be started, and to take what boxes post. */
-    private static final int MEGABYTES = 58;
+    /** Enough to be started, and to take what boxes post; not for two large setups beside it. */
+    private static final int MEGABYTES = 64;
 
-    private static final int SETUPS = 2;
+    private static final int SETUPS = 3;
 
     /** A setup of 1 MB, which takes some thirty for a moment. */
     private static final int SITES = 13_800;
