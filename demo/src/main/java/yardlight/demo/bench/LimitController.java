@@ -4,14 +4,16 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.sql.SQLException;
 import java.util.Map;
+import org.springframework.boot.autoconfigure.condition.ConditionalOnProperty;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RestController;
 import tools.jackson.databind.json.JsonMapper;
 
-/** The bare endpoint, and the plain way to store. */
+/** The bare endpoint, and the plain way to store. Only in the process that is the limit, not in the demo. */
 @RestController
+@ConditionalOnProperty(LimitServer.MARK)
 class LimitController {
 
     static final String BARE = "/bare";

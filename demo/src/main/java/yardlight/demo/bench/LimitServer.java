@@ -34,7 +34,7 @@ import yardlight.demo.gateway.Launch;
 @Import(LimitController.class)
 class LimitServer {
 
-    private static final String MARK = "demo.bench.limits";
+    static final String MARK = "demo.bench.limits";
     private static final String PATTERN = "demo.bench.pattern";
     private static final String BOXES = "demo.bench.boxes";
 
