@@ -25,15 +25,22 @@ public final class Worker implements Pulsing {
     }
 
     /**
-     * Waits until the work has ended.
+     * Waits until the work has ended. An interrupt ends the waiting, and is left for whoever asks next.
      *
      * @param wake makes the work look at {@link #running}
+     * @return whether the work has ended
      */
-    public void stop(Runnable wake) throws InterruptedException {
+    public boolean stop(Runnable wake) {
         end();
         pulse.rest();
         wake.run();
-        thread.join();
+        try {
+            thread.join();
+            return true;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return false;
+        }
     }
 
     /** For the work itself: there is to be no other round. */

@@ -1,14 +1,15 @@
 package yardlight.gateway.dispatch;
 
+import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.SmartLifecycle;
 import yardlight.db.journal.Stored;
+import yardlight.gateway.clock.Bell;
 import yardlight.gateway.clock.Pulse;
 import yardlight.gateway.clock.Pulsing;
 import yardlight.gateway.clock.Worker;
@@ -32,7 +33,7 @@ final class Dispatcher implements SmartLifecycle, Aftermath, Pulsing {
     private final Stranded stranded;
     private final Late late;
     private final long pollMillis;
-    private final Semaphore bell = new Semaphore(0);
+    private final Bell bell = new Bell();
     private final Worker worker = new Worker("dispatch");
 
     Dispatcher(Sending sending, Late late, DispatchSettings settings) {
@@ -41,7 +42,7 @@ final class Dispatcher implements SmartLifecycle, Aftermath, Pulsing {
         this.late = late;
         this.pollMillis = settings.poll().toMillis();
         this.counters = sending.channels().byName().values().stream()
-                .map(channel -> new Counter(channel, settings.workers(), sending, bell::release))
+                .map(channel -> new Counter(channel, settings.workers(), sending, bell::ring))
                 .toList();
     }
 
@@ -52,23 +53,24 @@ final class Dispatcher implements SmartLifecycle, Aftermath, Pulsing {
 
     @Override
     public void stop() {
-        try {
-            worker.stop(bell::release);
+        if (worker.stop(bell::ring)) {
             counters.forEach(Counter::close);
             finish();
-            sending.recorder().stop();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
         }
     }
 
     /** What takes its time now must not be taken by another gateway meanwhile. */
-    private void finish() throws InterruptedException {
+    private void finish() {
         long turns = FINISH_MILLIS / pollMillis;
-        for (Counter counter : counters) {
-            while (turns-- > 0 && !counter.awaitEnd(pollMillis)) {
-                renew();
+        try {
+            for (Counter counter : counters) {
+                while (turns-- > 0 && !counter.awaitEnd(pollMillis)) {
+                    renew();
+                }
             }
+            sending.recorder().stop();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
     }
 
@@ -93,7 +95,7 @@ final class Dispatcher implements SmartLifecycle, Aftermath, Pulsing {
     @Override
     public void stored(Stored stored) {
         if (stored.queued() > 0) {
-            bell.release();
+            bell.ring();
         }
     }
 
@@ -138,9 +140,7 @@ final class Dispatcher implements SmartLifecycle, Aftermath, Pulsing {
 
     private void sleep() {
         try {
-            if (bell.tryAcquire(pollMillis, TimeUnit.MILLISECONDS)) {
-                bell.drainPermits();
-            }
+            bell.await(Duration.ofMillis(pollMillis));
         } catch (InterruptedException e) {
             worker.end();
         }

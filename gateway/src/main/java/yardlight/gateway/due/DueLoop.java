@@ -4,12 +4,11 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Optional;
-import java.util.concurrent.Semaphore;
-import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.SmartLifecycle;
 import yardlight.db.journal.Stored;
+import yardlight.gateway.clock.Bell;
 import yardlight.gateway.clock.Pace;
 import yardlight.gateway.clock.Pulse;
 import yardlight.gateway.clock.Pulsing;
@@ -28,7 +27,7 @@ final class DueLoop implements SmartLifecycle, Aftermath, Pulsing {
     private final InstantSource clock;
     private final Pace pace;
     private final Duration poll;
-    private final Semaphore bell = new Semaphore(0);
+    private final Bell bell = new Bell();
     private volatile Instant nextDue = Instant.MAX;
     private final Worker worker = new Worker("due");
 
@@ -46,11 +45,7 @@ final class DueLoop implements SmartLifecycle, Aftermath, Pulsing {
 
     @Override
     public void stop() {
-        try {
-            worker.stop(bell::release);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
+        worker.stop(bell::ring);
     }
 
     @Override
@@ -67,7 +62,7 @@ final class DueLoop implements SmartLifecycle, Aftermath, Pulsing {
     @Override
     public void stored(Stored stored) {
         if (stored.due().filter(nextDue::isAfter).isPresent()) {
-            bell.release();
+            bell.ring();
         }
     }
 
@@ -103,14 +98,12 @@ final class DueLoop implements SmartLifecycle, Aftermath, Pulsing {
                         at -> pace.real(Duration.between(clock.instant(), at)).plusMillis(1))
                 .filter(soon -> soon.compareTo(poll) < 0)
                 .orElse(poll);
-        if (bell.tryAcquire(wait.toNanos(), TimeUnit.NANOSECONDS)) {
-            bell.drainPermits();
-        }
+        bell.await(wait);
     }
 
     private void pause(Duration wait) {
         try {
-            bell.tryAcquire(wait.toMillis(), TimeUnit.MILLISECONDS);
+            bell.await(wait);
         } catch (InterruptedException e) {
             worker.end();
         }

@@ -1,10 +1,10 @@
 package yardlight.gateway.incoming;
 
-import java.util.concurrent.Semaphore;
-import java.util.concurrent.TimeUnit;
+import java.time.Duration;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.SmartLifecycle;
+import yardlight.gateway.clock.Bell;
 import yardlight.gateway.clock.Worker;
 
 /**
@@ -17,10 +17,10 @@ final class Rounds implements SmartLifecycle {
     private static final int PHASE = 300;
 
     private static final Logger LOG = LoggerFactory.getLogger(Rounds.class);
-    private static final long LOOK_MILLIS = 1_000;
+    private static final Duration LOOK = Duration.ofSeconds(1);
 
     private final Runnable look;
-    private final Semaphore bell = new Semaphore(0);
+    private final Bell bell = new Bell();
     private final Worker worker;
 
     Rounds(String name, Runnable look) {
@@ -29,7 +29,7 @@ final class Rounds implements SmartLifecycle {
     }
 
     void wake() {
-        bell.release();
+        bell.ring();
     }
 
     @Override
@@ -39,11 +39,7 @@ final class Rounds implements SmartLifecycle {
 
     @Override
     public void stop() {
-        try {
-            worker.stop(bell::release);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
+        worker.stop(bell::ring);
     }
 
     @Override
@@ -72,9 +68,7 @@ final class Rounds implements SmartLifecycle {
 
     private void rest() {
         try {
-            if (bell.tryAcquire(LOOK_MILLIS, TimeUnit.MILLISECONDS)) {
-                bell.drainPermits();
-            }
+            bell.await(LOOK);
         } catch (InterruptedException e) {
             worker.end();
         }

@@ -48,11 +48,8 @@ final class LaneThread implements SmartLifecycle, Pulsing {
 
     @Override
     public void stop() {
-        try {
-            worker.stop(lane::shut);
+        if (worker.stop(lane::shut)) {
             lane.giveUpTheRest();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
         }
     }
 
