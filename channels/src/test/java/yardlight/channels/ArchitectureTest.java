@@ -58,7 +58,7 @@ class ArchitectureTest {
             .resideInAPackage("yardlight.channels.web")
             .should()
             .onlyDependOnClassesThat()
-            .resideInAnyPackage("yardlight.channels.web", "java..", "javax.net..");
+            .resideInAnyPackage("yardlight.channels", "yardlight.channels.web", "java..", "javax.net..");
 
     @ArchTest
     static final ArchRule ONLY_HTTP_AND_PUSH_KNOW_JACKSON = noClasses()

@@ -5,8 +5,8 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import yardlight.channels.Attempt;
 import yardlight.channels.http.HttpSettings.Reading;
+import yardlight.channels.web.Meaning;
 import yardlight.channels.web.Reply;
-import yardlight.channels.web.RetryAfter;
 
 /**
  * What an answer means for a message. RFC 9110 15: the hundreds of a status code decide, with these rules before them.
@@ -31,9 +31,7 @@ record Verdict(Reading reading, boolean again, UnaryOperator<String> redacted) {
             return of(answer);
         }
         var silence = (Reply.Silence) reply;
-        String why = redacted.apply(silence.why());
-        Attempt attempt = silence.sent() ? Attempt.unknown("sent, but not confirmed: " + why) : Attempt.deferred(why);
-        return attempt.forEveryMessage();
+        return Meaning.of(silence, redacted.apply(silence.why()));
     }
 
     /** Whether nobody is there who would take a message: empty if somebody is, else why not. */
@@ -54,29 +52,21 @@ record Verdict(Reading reading, boolean again, UnaryOperator<String> redacted) {
         int status = answer.status();
         return switch (status / 100) {
             case 2 -> success(answer);
-            case 3 ->
-                Attempt.deferred("a redirect, which is not followed: " + words(answer))
-                        .forEveryMessage();
+            case 3 -> Meaning.redirected(words(answer));
             case 4 -> negative(answer);
-            case 5 -> deferred(answer).forEveryMessage();
-            default ->
-                Attempt.unknown("no answer that means anything: " + words(answer))
-                        .forEveryMessage();
+            case 5 -> Meaning.later(answer, words(answer)).forEveryMessage();
+            default -> Meaning.nothing(words(answer));
         };
     }
 
     private Attempt negative(Reply.Answer answer) {
         int status = answer.status();
         if (LATER.contains(status) || reading.passing().contains(status) || status == CONFLICT && again) {
-            return deferred(answer);
+            return Meaning.later(answer, words(answer));
         }
-        return OURS.contains(status) ? deferred(answer).forEveryMessage() : Attempt.refused(words(answer));
-    }
-
-    private Attempt deferred(Reply.Answer answer) {
-        return RetryAfter.in(answer.headers())
-                .map(asked -> Attempt.deferred(words(answer), asked))
-                .orElseGet(() -> Attempt.deferred(words(answer)));
+        return OURS.contains(status)
+                ? Meaning.later(answer, words(answer)).forEveryMessage()
+                : Attempt.refused(words(answer));
     }
 
     private Attempt success(Reply.Answer answer) {

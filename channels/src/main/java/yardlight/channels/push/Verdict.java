@@ -2,8 +2,8 @@ package yardlight.channels.push;
 
 import java.util.Set;
 import yardlight.channels.Attempt;
+import yardlight.channels.web.Meaning;
 import yardlight.channels.web.Reply;
-import yardlight.channels.web.RetryAfter;
 
 /**
  * What a push service's answer means for a message.
@@ -23,44 +23,31 @@ final class Verdict {
 
     static Attempt of(Reply reply) {
         if (reply instanceof Reply.Silence silence) {
-            Attempt attempt = silence.sent()
-                    ? Attempt.unknown("sent, but not confirmed: " + silence.why())
-                    : Attempt.deferred(silence.why());
-            return attempt.forEveryMessage();
+            return Meaning.of(silence, silence.why());
         }
         var answer = (Reply.Answer) reply;
         return switch (answer.status() / 100) {
             case 2 -> Attempt.accepted(words(answer));
-            case 3 ->
-                Attempt.deferred("a redirect, which is not followed: " + words(answer))
-                        .forEveryMessage();
+            case 3 -> Meaning.redirected(words(answer));
             case 4 -> negative(answer);
-            case 5 -> deferred(answer).forEveryMessage();
-            default ->
-                Attempt.unknown("no answer that means anything: " + words(answer))
-                        .forEveryMessage();
+            case 5 -> Meaning.later(answer, words(answer)).forEveryMessage();
+            default -> Meaning.nothing(words(answer));
         };
     }
 
     private static Attempt negative(Reply.Answer answer) {
         int status = answer.status();
         if (LATER.contains(status)) {
-            return deferred(answer);
+            return Meaning.later(answer, words(answer));
         }
         if (status == NO_LOGIN) {
-            return deferred(answer).forEveryMessage();
+            return Meaning.later(answer, words(answer)).forEveryMessage();
         }
         if (GONE.contains(status)) {
             return Attempt.refused("the subscription is over: " + words(answer));
         }
         return Attempt.refused(
                 status == OTHER_KEY ? "the subscription was made for another key: " + words(answer) : words(answer));
-    }
-
-    private static Attempt deferred(Reply.Answer answer) {
-        return RetryAfter.in(answer.headers())
-                .map(asked -> Attempt.deferred(words(answer), asked))
-                .orElseGet(() -> Attempt.deferred(words(answer)));
     }
 
     static String words(Reply.Answer answer) {
