@@ -3,6 +3,8 @@ package yardlight.channels;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 
@@ -41,6 +43,18 @@ public final class FakeChannel implements Channel {
     /** From now on the outside answers so. */
     public FakeChannel answering(Attempt answer) {
         return answering(message -> answer);
+    }
+
+    /** From now on the outside takes everything, but not before the latch is open; at most as slow as a channel may be. */
+    public FakeChannel takingAfter(CountDownLatch open) {
+        return answering(message -> {
+            try {
+                open.await(30, TimeUnit.SECONDS);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+            return Attempt.accepted("250 OK");
+        });
     }
 
     /** From now on {@link #health()} says that nothing gets out, for this reason; empty: all is well again. */

@@ -163,6 +163,12 @@ public final class Fixtures {
                 1);
     }
 
+    /** Mesa 9 with its box, Ana and Ben, and no more than this ladder. */
+    public static Setup calling(Ladder ladder) {
+        return new Setup(
+                List.of(aSite()), List.of(aBox()), List.of(), List.of(ana(), ben()), List.of(), List.of(ladder));
+    }
+
     public static Setup theSetup() {
         return new Setup(
                 List.of(aSite()),

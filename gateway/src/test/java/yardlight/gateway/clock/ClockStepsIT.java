@@ -105,12 +105,6 @@ class ClockStepsIT {
                 new Rung(List.of("ben"), wait, 1),
                 new Rung(List.of("ana"), wait, 1),
                 new Rung(List.of("ben"), wait, 1));
-        return new Setup(
-                List.of(Fixtures.aSite()),
-                List.of(Fixtures.aBox()),
-                List.of(),
-                List.of(Fixtures.ana(), Fixtures.ben()),
-                List.of(),
-                List.of(new Ladder("night", Ladder.EndsWhen.ACKNOWLEDGED, rungs, 0)));
+        return Fixtures.calling(new Ladder("night", Ladder.EndsWhen.ACKNOWLEDGED, rungs, 0));
     }
 }

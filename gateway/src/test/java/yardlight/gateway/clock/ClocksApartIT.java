@@ -9,12 +9,10 @@ import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import yardlight.channels.Attempt;
 import yardlight.channels.FakeChannel;
 import yardlight.channels.Message;
 import yardlight.db.TestDatabase;
@@ -50,8 +48,8 @@ class ClocksApartIT {
     @ValueSource(strings = {"PT2M", "-PT2M"})
     void leave_a_notice_alone_that_the_other_is_slow_to_send(Duration ahead) {
         var carrier = new CountDownLatch(1);
-        oneTexts.answering(message -> takenAfter(carrier));
-        otherTexts.answering(message -> takenAfter(carrier));
+        oneTexts.takingAfter(carrier);
+        otherTexts.takingAfter(carrier);
         start(ahead, LONG);
         one.critical(new AlarmKey("mesa-9", "water-tank", "high"));
         await().until(() -> tried().size() == 1);
@@ -77,15 +75,6 @@ class ClocksApartIT {
         assertThat(count("attempt")).isEqualTo(12);
     }
 
-    private static Attempt takenAfter(CountDownLatch carrier) {
-        try {
-            carrier.await(30, TimeUnit.SECONDS);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
-        return Attempt.accepted("250 OK");
-    }
-
     private List<Message> tried() {
         return Stream.concat(oneTexts.tried().stream(), otherTexts.tried().stream())
                 .toList();
@@ -108,12 +97,6 @@ class ClocksApartIT {
 
     private static Setup setup(Duration wait) {
         var rungs = List.of(new Rung(List.of("ben"), wait, 1), new Rung(List.of("ana"), wait, 1));
-        return new Setup(
-                List.of(Fixtures.aSite()),
-                List.of(Fixtures.aBox()),
-                List.of(),
-                List.of(Fixtures.ana(), Fixtures.ben()),
-                List.of(),
-                List.of(new Ladder("night", Ladder.EndsWhen.ACKNOWLEDGED, rungs, 0)));
+        return Fixtures.calling(new Ladder("night", Ladder.EndsWhen.ACKNOWLEDGED, rungs, 0));
     }
 }

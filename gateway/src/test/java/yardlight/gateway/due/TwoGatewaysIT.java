@@ -6,12 +6,10 @@ import static org.awaitility.Awaitility.await;
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import yardlight.channels.Attempt;
 import yardlight.channels.FakeChannel;
 import yardlight.channels.Message;
 import yardlight.db.TestDatabase;
@@ -71,8 +69,8 @@ class TwoGatewaysIT {
     @Test
     void leave_a_notice_alone_that_the_other_is_slow_to_send() {
         var carrier = new CountDownLatch(1);
-        oneTexts.answering(message -> takenAfter(carrier));
-        twoTexts.answering(message -> takenAfter(carrier));
+        oneTexts.takingAfter(carrier);
+        twoTexts.takingAfter(carrier);
         one.critical(new AlarmKey("mesa-9", "water-tank", "high"));
         await().until(() -> texts().size() == 1);
 
@@ -88,16 +86,6 @@ class TwoGatewaysIT {
         one.store(Fixtures.theSetup());
 
         await().atMost(Duration.ofSeconds(5)).until(() -> two.setup().rosters().containsKey("crew"));
-    }
-
-    /** As slow as the test wants it, and at most as slow as a channel may be. */
-    private static Attempt takenAfter(CountDownLatch carrier) {
-        try {
-            carrier.await(30, TimeUnit.SECONDS);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
-        return Attempt.accepted("250 OK");
     }
 
     private List<Message> texts() {
@@ -126,12 +114,6 @@ class TwoGatewaysIT {
                         new Rung(List.of("ben"), Duration.ofMillis(1500), 1),
                         new Rung(List.of("ana"), Duration.ofMillis(1500), 1)),
                 0);
-        return new Setup(
-                List.of(Fixtures.aSite()),
-                List.of(Fixtures.aBox()),
-                List.of(),
-                List.of(Fixtures.ana(), Fixtures.ben()),
-                List.of(),
-                List.of(ladder));
+        return Fixtures.calling(ladder);
     }
 }

@@ -112,13 +112,7 @@ class BackupIT {
     private static Setup setup() {
         var ladder = new Ladder(
                 "night", Ladder.EndsWhen.ACKNOWLEDGED, List.of(new Rung(List.of("ana"), Duration.ofSeconds(2), 2)), 1);
-        return new Setup(
-                List.of(Fixtures.aSite()),
-                List.of(Fixtures.aBox()),
-                List.of(),
-                List.of(Fixtures.ana(), Fixtures.ben()),
-                List.of(),
-                List.of(ladder));
+        return Fixtures.calling(ladder);
     }
 
     private String url() {

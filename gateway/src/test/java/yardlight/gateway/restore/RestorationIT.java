@@ -136,12 +136,6 @@ class RestorationIT {
                 Ladder.EndsWhen.ACKNOWLEDGED,
                 List.of(new Rung(List.of("ben"), wait, 1), new Rung(List.of("ana"), Duration.ofMinutes(9), 1)),
                 0);
-        return new Setup(
-                List.of(Fixtures.aSite()),
-                List.of(Fixtures.aBox()),
-                List.of(),
-                List.of(Fixtures.ana(), Fixtures.ben()),
-                List.of(),
-                List.of(ladder));
+        return Fixtures.calling(ladder);
     }
 }
