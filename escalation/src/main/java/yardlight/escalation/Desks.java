@@ -31,7 +31,7 @@ final class Desks {
             draft.notice(id)
                     .filter(notice -> notice.state() == NoticeState.HELD)
                     .ifPresent(notice -> {
-                        if (notice.callouts().stream().anyMatch(notices::wanted)) {
+                        if (notice.callouts().stream().anyMatch(draft::wanted)) {
                             ready.add(notice);
                         } else {
                             draft.put(notice.as(NoticeState.CANCELLED));

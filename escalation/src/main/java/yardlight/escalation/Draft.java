@@ -127,6 +127,11 @@ final class Draft implements Situation {
         return callout.live() || callout.kind() == Callout.Kind.EXHAUSTED && !over(callout);
     }
 
+    /** The same of one that may be gone. */
+    boolean wanted(String callout) {
+        return callout(callout).filter(this::wanted).isPresent();
+    }
+
     /** The ladder of a site as it is set up now: an edit counts from the next step on. */
     Ladder ladder(String site) {
         return setup.site(site)

@@ -31,8 +31,12 @@ final class Fates {
             case HANDED_OVER -> settled(notice, NoticeState.HANDED_OVER, fate.detail());
             case DELIVERED -> settled(notice, NoticeState.DELIVERED, fate.detail());
             case REFUSED -> {
-                if (current || takenBack(notice, fate)) {
+                boolean takenBack = notice.state() == NoticeState.HANDED_OVER && notice.line() == fate.line();
+                boolean needed = notice.callouts().stream().anyMatch(draft::wanted);
+                if (current || takenBack && needed) {
                     refused(notice, "refused: " + fate.detail());
+                } else if (takenBack) {
+                    settled(notice, NoticeState.REFUSED, fate.detail());
                 }
             }
             case UNCERTAIN -> {
@@ -49,17 +53,6 @@ final class Fates {
                 .filter(notice -> notice.state() == NoticeState.QUEUED && notice.line() == said.line())
                 .ifPresent(notice -> next(notice).ifPresent(line -> onto(line, notice, "not handed over in time")));
         return new Answer.Done();
-    }
-
-    /** The carrier had taken it and says now that it will not get there. It matters as long as somebody is needed. */
-    private boolean takenBack(Notice notice, Stimulus.NoticeFate fate) {
-        boolean handedOver = notice.state() == NoticeState.HANDED_OVER && notice.line() == fate.line();
-        boolean needed = notice.callouts().stream()
-                .anyMatch(id -> draft.callout(id).filter(draft::wanted).isPresent());
-        if (handedOver && !needed) {
-            settled(notice, NoticeState.REFUSED, fate.detail());
-        }
-        return handedOver && needed;
     }
 
     private void settled(Notice notice, NoticeState state, String detail) {

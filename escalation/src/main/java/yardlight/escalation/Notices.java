@@ -106,7 +106,7 @@ final class Notices {
         for (Notice notice : draft.unsent(callout.id())) {
             boolean others = notice.callouts().stream()
                     .filter(id -> !id.equals(callout.id()))
-                    .anyMatch(this::wanted);
+                    .anyMatch(draft::wanted);
             if (!others) {
                 unhold(notice);
                 draft.put(notice.as(NoticeState.CANCELLED));
@@ -177,10 +177,6 @@ final class Notices {
 
     private void unhold(Notice notice) {
         draft.put(draft.desk(notice.contact()).without(Set.of(notice.id())));
-    }
-
-    boolean wanted(String callout) {
-        return draft.callout(callout).filter(draft::wanted).isPresent();
     }
 
     /** Whether a notice waits for something that no longer keeps it: it became more urgent, or quiet hours were changed. */

@@ -2,16 +2,13 @@ package yardlight.escalation;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Reach;
 import yardlight.escalation.ladder.Rung;
-import yardlight.escalation.roster.Roster;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
@@ -51,20 +48,10 @@ final class PeopleNow implements Reach {
 
     @Override
     public List<String> people(String call) {
-        return named(call).stream()
+        return setup.peopleBehind(call, now).stream()
                 .filter(contact ->
                         !reachableOnly || carriers.reach(setup.contacts().get(contact)))
                 .toList();
-    }
-
-    private List<String> named(String call) {
-        if (call.equals(Rung.EVERYONE)) {
-            return List.copyOf(setup.contacts().keySet());
-        }
-        return onCall(call, new HashSet<>())
-                .filter(setup.contacts()::containsKey)
-                .map(List::of)
-                .orElse(List.of());
     }
 
     @Override
@@ -78,15 +65,5 @@ final class PeopleNow implements Reach {
     /** Critical gets through whatever the quiet hours say. */
     static Optional<Instant> heldUntil(Contact contact, Priority priority, Instant now) {
         return priority == Priority.CRITICAL ? Optional.empty() : contact.heldUntil(priority, now);
-    }
-
-    private Optional<String> onCall(String name, Set<String> seen) {
-        if (!name.startsWith(Rung.ROSTER)) {
-            return Optional.of(name);
-        }
-        Roster roster = setup.rosters().get(name.substring(Rung.ROSTER.length()));
-        return roster == null || !seen.add(name)
-                ? Optional.empty()
-                : roster.onCall(now).flatMap(next -> onCall(next, seen));
     }
 }

@@ -1,7 +1,9 @@
 package yardlight.escalation.reply;
 
 import java.util.List;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Puts several ways to write one thing into one: signs for words, words for numbers, ten-four for OK. */
 final class Spelling {
@@ -101,7 +103,7 @@ final class Spelling {
     }
 
     private static String any(List<String> words) {
-        return words.stream().filter(word -> !word.isEmpty()).collect(java.util.stream.Collectors.joining("|"));
+        return words.stream().filter(word -> !word.isEmpty()).collect(Collectors.joining("|"));
     }
 
     /** @param plain as {@link Letters} leave it */
@@ -116,7 +118,7 @@ final class Spelling {
         return AND_A_HALF.matcher(digits).replaceAll("$1.5h");
     }
 
-    private static String digits(java.util.regex.MatchResult words) {
+    private static String digits(MatchResult words) {
         if (words.group(1) == null) {
             return String.valueOf(place(ENGLISH_ONES, SPANISH_ONES, words.group(3)));
         }

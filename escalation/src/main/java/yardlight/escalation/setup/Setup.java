@@ -1,7 +1,9 @@
 package yardlight.escalation.setup;
 
+import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +13,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.ladder.Ladder;
+import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.roster.Roster;
 
 /**
@@ -124,6 +127,29 @@ public final class Setup {
 
     public Map<String, Roster> rosters() {
         return rosters;
+    }
+
+    /**
+     * The contacts that are called when a rung says this: everyone, a contact, or who is on call in a roster, and in the
+     * roster that stands in that one.
+     */
+    public List<String> peopleBehind(String call, Instant now) {
+        return call.equals(Rung.EVERYONE)
+                ? List.copyOf(contacts.keySet())
+                : onCall(call, now, new HashSet<>())
+                        .filter(contacts::containsKey)
+                        .map(List::of)
+                        .orElse(List.of());
+    }
+
+    private Optional<String> onCall(String name, Instant now, Set<String> seen) {
+        if (!name.startsWith(Rung.ROSTER)) {
+            return Optional.of(name);
+        }
+        Roster roster = rosters.get(name.substring(Rung.ROSTER.length()));
+        return roster == null || !seen.add(name)
+                ? Optional.empty()
+                : roster.onCall(now).flatMap(next -> onCall(next, now, seen));
     }
 
     public Map<String, Ladder> ladders() {

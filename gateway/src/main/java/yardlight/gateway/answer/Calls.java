@@ -5,14 +5,11 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import yardlight.db.alarm.RecordedAlarm;
 import yardlight.escalation.Answer;
 import yardlight.escalation.Stimulus;
 import yardlight.escalation.alarm.Alarm;
-import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.reply.Said;
-import yardlight.escalation.roster.Roster;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Setup;
 import yardlight.gateway.answer.Replies.Outcome;
@@ -46,7 +43,8 @@ record Calls(Waiting waiting, Set<String> ids, Contact person, Sentences sentenc
             return said(why(codes));
         }
         if (hold.length().isEmpty()) {
-            return said(sentences.forHowLong(codes.isEmpty() ? waiting.codesOf(ids) : codes));
+            return said(sentences.forHowLong(
+                    hold.code().orElseGet(() -> waiting.codesOf(ids).iterator().next())));
         }
         Duration length = hold.length().get();
         Optional<String> refusal = Optional.empty();
@@ -74,20 +72,10 @@ record Calls(Waiting waiting, Set<String> ids, Contact person, Sentences sentenc
                 .map(site -> setup.ladders().get(site.ladder()))
                 .filter(ladder -> ladder != null && !ladder.rungs().isEmpty())
                 .flatMap(ladder -> ladder.rungs().get(0).call().stream())
-                .flatMap(call -> person(call).stream())
+                .flatMap(call -> setup.peopleBehind(call, clocks.now()).stream())
                 .map(names::contact)
                 .distinct()
                 .toList());
-    }
-
-    private Optional<String> person(String call) {
-        if (!call.startsWith(Rung.ROSTER)) {
-            return Optional.of(call);
-        }
-        Function<Roster, Optional<String>> onCall = roster -> roster.onCall(clocks.now());
-        return Optional.ofNullable(setup.rosters().get(call.substring(Rung.ROSTER.length())))
-                .flatMap(onCall)
-                .filter(setup.contacts()::containsKey);
     }
 
     /** Without a code it can only be the one call that waits for this person. */

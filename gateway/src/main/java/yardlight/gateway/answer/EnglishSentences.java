@@ -47,8 +47,8 @@ final class EnglishSentences implements Sentences {
     }
 
     @Override
-    public String forHowLong(Collection<Integer> codes) {
-        return "For how long? Send it with a time, such as HOLD " + Lists.first(codes) + " 2H.";
+    public String forHowLong(int code) {
+        return "For how long? Send it with a time, such as HOLD " + code + " 2H.";
     }
 
     @Override

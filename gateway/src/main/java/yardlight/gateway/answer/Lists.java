@@ -17,9 +17,4 @@ final class Lists {
     static List<String> both(List<String> some, List<String> others) {
         return Stream.concat(some.stream(), others.stream()).toList();
     }
-
-    /** One of them for an example; one of our own if there is none. */
-    static int first(Collection<Integer> codes) {
-        return codes.stream().findFirst().orElse(47);
-    }
 }

@@ -31,7 +31,7 @@ interface Sentences {
     /** Somebody was faster. */
     String hasIt(String name, String since);
 
-    String forHowLong(Collection<Integer> codes);
+    String forHowLong(int code);
 
     String putAway(List<String> alarms, String until);
 

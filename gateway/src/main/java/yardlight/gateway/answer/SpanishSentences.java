@@ -47,8 +47,8 @@ final class SpanishSentences implements Sentences {
     }
 
     @Override
-    public String forHowLong(Collection<Integer> codes) {
-        return "¿Por cuánto tiempo? Envíelo con un tiempo, como ESPERA " + Lists.first(codes) + " 2H.";
+    public String forHowLong(int code) {
+        return "¿Por cuánto tiempo? Envíelo con un tiempo, como ESPERA " + code + " 2H.";
     }
 
     @Override

@@ -3,7 +3,9 @@ package yardlight.gateway.answer;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import yardlight.db.alarm.RecordedAlarm;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.ladder.Callout;
@@ -39,12 +41,10 @@ record Waiting(List<RecordedAlarm> waiting, List<RecordedAlarm> taken) {
 
     /** The codes of the calls that wait and that these contacts were told of. */
     Set<Integer> codesOf(Set<String> contacts) {
-        return toldOf(contacts, waiting)
-                .map(one -> facts(one).code())
-                .collect(Collectors.toCollection(java.util.TreeSet::new));
+        return toldOf(contacts, waiting).map(one -> facts(one).code()).collect(Collectors.toCollection(TreeSet::new));
     }
 
-    private static java.util.stream.Stream<RecordedAlarm> toldOf(Set<String> contacts, List<RecordedAlarm> among) {
+    private static Stream<RecordedAlarm> toldOf(Set<String> contacts, List<RecordedAlarm> among) {
         return among.stream().filter(one -> facts(one).told().stream().anyMatch(contacts::contains));
     }
 

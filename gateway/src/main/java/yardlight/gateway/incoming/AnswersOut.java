@@ -1,9 +1,11 @@
 package yardlight.gateway.incoming;
 
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Map;
+import java.util.UUID;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import yardlight.channels.Attempt;
@@ -65,7 +67,6 @@ final class AnswersOut {
 
     /** The same answer sent again has the same name. */
     private static String name(IncomingText text) {
-        return "answer." + Integer.toHexString(text.id().hashCode()) + "."
-                + text.receivedAt().toEpochMilli();
+        return "answer." + UUID.nameUUIDFromBytes(text.id().getBytes(StandardCharsets.UTF_8));
     }
 }

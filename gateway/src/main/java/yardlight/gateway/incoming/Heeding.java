@@ -1,8 +1,8 @@
 package yardlight.gateway.incoming;
 
 import java.time.Duration;
-import java.time.Instant;
 import java.time.InstantSource;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletionException;
 import org.slf4j.Logger;
@@ -21,11 +21,17 @@ final class Heeding {
     /** Carriers give up after a day or three; later than that a receipt changes nothing. */
     private static final Duration LONGEST = Duration.ofDays(4);
 
+    /** How long after a receipt it may come on record that its message was taken. What is about no message of ours waits no longer. */
+    private static final Duration USUAL = Duration.ofMinutes(10);
+
     private static final int AT_ONCE = 200;
 
     private final Receipts receipts;
     private final Intake intake;
     private final InstantSource clock;
+
+    /** After a start, and after trouble, there may be old ones; else each is looked after while it is new. */
+    private Duration back = LONGEST;
 
     Heeding(Receipts receipts, Intake intake, InstantSource clock) {
         this.receipts = receipts;
@@ -34,15 +40,21 @@ final class Heeding {
     }
 
     void look() {
-        Instant now = clock.instant();
-        for (Meant meant : receipts.open(now.minus(LONGEST), AT_ONCE)) {
+        List<Meant> open = receipts.open(clock.instant().minus(back), AT_ONCE);
+        back = LONGEST;
+        boolean all = open.size() < AT_ONCE;
+        for (Meant meant : open) {
             try {
                 fate(meant).ifPresent(fate -> tell(meant, fate));
                 receipts.heeded(meant.id(), clock.instant());
             } catch (CompletionException e) {
+                all = false;
                 LOG.warn(
                         "what {} says of notice {} is told later: {}", meant.channel(), meant.notice(), e.getMessage());
             }
+        }
+        if (all) {
+            back = USUAL;
         }
     }
 

@@ -21,7 +21,9 @@ import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.AlarmState;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Place;
+import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.reply.Said;
 import yardlight.escalation.setup.Language;
 import yardlight.escalation.setup.Setup;
@@ -161,7 +163,23 @@ class CallsTest {
         assertThat(of("ana").calledFirst()).isEqualTo("Called first now: Ana Ruelas.");
     }
 
+    @Test
+    void everyone_is_called_first_by_name() {
+        var everyone = new Ladder(
+                "night",
+                Ladder.EndsWhen.ACKNOWLEDGED,
+                List.of(new Rung(List.of(Rung.EVERYONE), Duration.ofMinutes(5), 1)),
+                0);
+
+        assertThat(of("ana", Fixtures.calling(everyone)).calledFirst())
+                .isEqualTo("Called first now: Ana Ruelas, Ben Tully.");
+    }
+
     private Calls of(String contact) {
+        return of(contact, setup);
+    }
+
+    private Calls of(String contact, Setup setup) {
         return new Calls(
                 Waiting.of(current),
                 Set.of(contact),

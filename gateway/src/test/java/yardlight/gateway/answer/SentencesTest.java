@@ -3,7 +3,6 @@ package yardlight.gateway.answer;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Collections;
-import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -22,7 +21,7 @@ class SentencesTest {
                         sentences.help(),
                         sentences.nothingWaits(),
                         sentences.stop(),
-                        sentences.forHowLong(List.of(47)))
+                        sentences.forHowLong(47))
                 .forEach(sentence -> assertThat(Replies.oneLine(sentence)).doesNotEndWith("..."));
     }
 
