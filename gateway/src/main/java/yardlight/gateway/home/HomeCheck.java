@@ -54,10 +54,30 @@ final class HomeCheck implements ApplicationContextInitializer<ConfigurableAppli
         String url = environment.getProperty("spring.datasource.url", "");
         H2File.of(url).ifPresent(home -> {
             writable(home.path().getParent());
-            if (size(home.path()) > 0) {
-                look(home.path(), home.address(READ_ONLY), environment);
+            long size = size(home.path());
+            if (size > MOST_BEGUN) {
+                look(home, home.path(), environment);
+            } else if (size > 0) {
+                lookAtCopy(home.path(), environment);
             }
         });
+    }
+
+    /** What H2 cannot open it keeps open and locked until the collector comes by, and nobody else could open it then. */
+    private static void lookAtCopy(Path file, Environment environment) {
+        try {
+            Path folder = Files.createTempDirectory("yardlight-begun");
+            H2File copy = new H2File(folder.resolve("copy"));
+            Files.copy(file, copy.path());
+            try {
+                look(copy, file, environment);
+            } finally {
+                Files.deleteIfExists(copy.path());
+                Files.deleteIfExists(folder);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static void writable(Path home) {
@@ -80,10 +100,13 @@ final class HomeCheck implements ApplicationContextInitializer<ConfigurableAppli
         }
     }
 
-    private static void look(Path file, String url, Environment environment) {
+    /**
+     * @param file what is said to be wrong, if anything is
+     */
+    private static void look(H2File home, Path file, Environment environment) {
         String user = environment.getProperty("spring.datasource.username", "sa");
         String password = environment.getProperty("spring.datasource.password", "");
-        try (Connection connection = DriverManager.getConnection(url, user, password);
+        try (Connection connection = DriverManager.getConnection(home.address(READ_ONLY), user, password);
                 Statement statement = connection.createStatement();
                 ResultSet rows = statement.executeQuery(NEWEST)) {
             rows.next();

@@ -44,6 +44,7 @@ class HomeCheckIT {
         Files.write(file(), Arrays.copyOf(openFile(), HEADERS));
 
         assertThatCode(this::check).doesNotThrowAnyException();
+        TestDatabase.H2.migrated(url()).close();
     }
 
     @Test
@@ -64,11 +65,14 @@ class HomeCheckIT {
     }
 
     private void check() {
-        var environment = new MockEnvironment()
-                .withProperty("spring.datasource.url", "jdbc:h2:file:" + home.resolve("yardlight") + ";WRITE_DELAY=0");
+        var environment = new MockEnvironment().withProperty("spring.datasource.url", url());
         var context = new GenericApplicationContext();
         context.setEnvironment(environment);
         new HomeCheck().initialize(context);
+    }
+
+    private String url() {
+        return "jdbc:h2:file:" + home.resolve("yardlight") + ";WRITE_DELAY=0";
     }
 
     private Path file() {
