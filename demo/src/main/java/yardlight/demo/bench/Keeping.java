@@ -21,7 +21,7 @@ final class Keeping {
 
     static List<Row> run(BenchSettings settings) throws Exception {
         Texts texts = new Texts();
-        try (BenchGateway gateway = BenchGateway.prepare(settings.big(), BenchSetup.of(SITES), texts::take)) {
+        try (BenchGateway gateway = BenchGateway.prepare(settings.quick(), BenchSetup.of(SITES), texts::take)) {
             int count = SITES * NewAlarms.NO_BUNDLE;
             Contents empty = gateway.home().contents();
             Contents heard = after(gateway, 0, texts, only(count, BenchEvents.heartbeats(SITES)));

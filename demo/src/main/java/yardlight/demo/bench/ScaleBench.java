@@ -43,7 +43,7 @@ final class ScaleBench {
         List<Costs> all = new ArrayList<>();
         for (int boxes : settings.scale()) {
             Texts texts = new Texts();
-            try (BenchGateway gateway = BenchGateway.open(settings.big(), BenchSetup.of(boxes), texts::take)) {
+            try (BenchGateway gateway = BenchGateway.open(settings.quick(), BenchSetup.of(boxes), texts::take)) {
                 all.add(new ScaleBench(gateway, boxes, texts).costs());
             }
         }
