@@ -8,6 +8,7 @@ import java.io.InputStreamReader;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -50,6 +51,11 @@ class DemoNightIT {
         assertThat(get(page.resolve("/sites"))).contains("18.4 ft");
         assertThat(get(page.resolve("/night"))).contains("\"ready\":true", "2:13 AM");
 
+        awaitLine(output, Pattern.compile("Ben .*presses the button"));
+        assertThat(type(page.resolve("/phones/ana/reply"), "ok"))
+                .as("what comes back when Ana types")
+                .containsPattern("\"line\":\"Ben has it since 2:\\d\\d AM");
+
         awaitLine(output, Pattern.compile("The night went as written\\.|did not go as written"));
         output.lines().forEach(printed::add);
         assertThat(demo.waitFor()).as(() -> String.join("\n", printed)).isZero();
@@ -80,6 +86,14 @@ class DemoNightIT {
             }
         }
         throw new AssertionError("the demo ended before it said " + wanted + ":\n" + String.join("\n", printed));
+    }
+
+    private String type(URI address, String text) throws IOException, InterruptedException {
+        var request = HttpRequest.newBuilder(address)
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(BodyPublishers.ofString("text=" + text))
+                .build();
+        return http.send(request, BodyHandlers.ofString()).body();
     }
 
     private String get(URI address) throws IOException, InterruptedException {

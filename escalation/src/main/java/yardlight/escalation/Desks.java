@@ -10,6 +10,7 @@ import java.util.Set;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Contact;
 
 /** Clears a contact's desk: what waited there goes out together once quiet hours end or the limit has room. */
@@ -25,8 +26,9 @@ final class Desks {
 
     /** What waited on a contact's desk goes out, in one message, unless it is over by now or has to wait on. */
     Answer release(String contact) {
+        Desk before = notices.look(contact);
         List<Notice> ready = new ArrayList<>();
-        for (String id : draft.desk(contact).ready(draft.now())) {
+        for (String id : before.ready(draft.now())) {
             draft.put(draft.desk(contact).without(Set.of(id)));
             draft.notice(id)
                     .filter(notice -> notice.state() == NoticeState.HELD)
@@ -39,12 +41,14 @@ final class Desks {
                         }
                     });
         }
-        List<Notice> free = ready.stream().filter(notice -> !waitsOn(notice)).toList();
+        List<Notice> free =
+                ready.stream().filter(notice -> !waitsOn(notice, before)).toList();
         if (free.size() == 1) {
             notices.send(free.get(0));
         } else if (!free.isEmpty()) {
             bundle(contact, free);
         }
+        notices.look(contact);
         return new Answer.Done();
     }
 
@@ -69,17 +73,17 @@ final class Desks {
     }
 
     /** A held notice whose time has come may have to wait again: for a carrier, for other quiet hours, for their limit. */
-    private boolean waitsOn(Notice notice) {
+    private boolean waitsOn(Notice notice, Desk before) {
         Contact contact = draft.setup().contacts().get(notice.contact());
         Optional<Instant> quiet =
                 contact == null ? Optional.empty() : PeopleNow.heldUntil(contact, notice.priority(), draft.now());
-        Instant room = draft.desk(notice.contact()).room(draft.now(), notices.restraint(notice.contact()));
+        Instant room = before.room(notice.priority(), draft.now(), notices.restraint(notice.contact()));
         Instant until = quiet.orElse(room);
         if (new Carriers(draft).line(notice).isEmpty()) {
             notices.keepForCarrier(notice);
             return true;
         }
-        boolean waits = until.isAfter(draft.now()) && notice.priority() != Priority.CRITICAL;
+        boolean waits = until.isAfter(draft.now());
         if (waits) {
             notices.keep(notice, until, quiet.isPresent() ? "quiet hours" : "their limit of texts");
         }

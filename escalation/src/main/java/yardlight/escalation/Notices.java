@@ -11,10 +11,10 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.quiet.Restraint;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.wording.Links;
@@ -127,15 +127,14 @@ final class Notices {
         if (quiet.isPresent()) {
             keep(notice, quiet.get(), "quiet hours");
         } else {
-            offer(notice, draft.desk(notice.contact()).room(draft.now(), restraint(notice.contact())));
+            offer(notice, look(notice.contact()).room(notice.priority(), draft.now(), restraint(notice.contact())));
         }
     }
 
     private void call(Notice notice) {
         String contact = notice.contact();
-        boolean critical = notice.priority() == Priority.CRITICAL;
         String callout = notice.callouts().get(0);
-        offer(notice, critical ? draft.now() : draft.desk(contact).roomFor(callout, draft.now(), restraint(contact)));
+        offer(notice, look(contact).roomFor(callout, notice.priority(), draft.now(), restraint(contact)));
     }
 
     private void offer(Notice notice, Instant room) {
@@ -144,6 +143,17 @@ final class Notices {
         } else {
             send(notice);
         }
+        look(notice.contact());
+    }
+
+    /** The contact's desk, and whether a flood begins or ends there now: looked at only while all that waits lies on it. */
+    Desk look(String contact) {
+        Desk desk = draft.desk(contact);
+        Desk looked = desk.looked(draft.now(), restraint(contact).flood());
+        if (looked.flood() != desk.flood()) {
+            draft.put(looked);
+        }
+        return looked;
     }
 
     void send(Notice notice) {

@@ -27,7 +27,7 @@ import yardlight.escalation.wording.Links;
 public final class Night {
 
     /** A text as it arrived. */
-    public record Text(Instant at, String contact, String words, Priority priority) {}
+    public record Text(Instant at, String contact, String words, Priority priority, List<String> callouts) {}
 
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("EEE HH:mm:ss", Locale.ENGLISH);
 
@@ -119,7 +119,7 @@ public final class Night {
     }
 
     private void deliver(Instant at, Notice notice) {
-        texts.add(new Text(at, notice.contact(), notice.text(), notice.priority()));
+        texts.add(new Text(at, notice.contact(), notice.text(), notice.priority(), notice.callouts()));
         simulation.at(at, new Stimulus.NoticeFate(notice.id(), notice.line(), Stimulus.Fate.HANDED_OVER, "250 taken"));
         Duration after = answering.get(notice.contact());
         if (after != null) {

@@ -121,6 +121,7 @@ class NoAlarmIsForgottenTest {
             for (Notice notice : step.decision().changes().notices()) {
                 boolean away = night.down(step).stream().anyMatch(channel -> Carriers.queued(setup, notice, channel));
                 holds(!away, "nothing goes by a carrier that is down", notice);
+                holds(!night.keptWaiting(step, notice), "critical waits for a moment at most", notice);
             }
             if (step.stimulus() instanceof Stimulus.Reported reported) {
                 long events = step.decision().entries().stream()
@@ -134,7 +135,8 @@ class NoAlarmIsForgottenTest {
                 boolean texted = step.decision().changes().notices().stream()
                         .anyMatch(notice ->
                                 notice.callouts().contains(callout.id()) && notice.state() == NoticeState.QUEUED);
-                boolean reached = texted || !night.down(step).isEmpty();
+                boolean reached =
+                        texted || night.busy(step.at()) || !night.down(step).isEmpty();
                 holds(!starts || !critical || reached || !callout.live(), "critical is texted at once", callout);
             }
         }

@@ -18,6 +18,7 @@ import yardlight.escalation.alarm.Report;
 import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.quiet.Restraint;
 import yardlight.escalation.rehearsal.Happening;
 import yardlight.escalation.rehearsal.Simulation;
 import yardlight.escalation.setup.Setup;
@@ -94,6 +95,22 @@ final class RandomNight {
 
     boolean hadOutages() {
         return down.values().stream().anyMatch(channels -> !channels.isEmpty());
+    }
+
+    /** Whether somebody has had a text a moment ago: only then may something critical wait for the next one. */
+    boolean busy(Instant now) {
+        return sent.entrySet().stream()
+                .filter(step -> !step.getValue().isEmpty())
+                .map(step -> step.getKey().at())
+                .anyMatch(at -> !at.isAfter(now) && at.isAfter(now.minus(Restraint.USUAL_PACE)));
+    }
+
+    /** Whether something critical has to wait for longer than that without a carrier being down. */
+    boolean keptWaiting(Happening step, Notice notice) {
+        return notice.state() == NoticeState.HELD
+                && notice.priority() == Priority.CRITICAL
+                && notice.heldUntil().orElseThrow().isAfter(step.at().plus(Restraint.USUAL_PACE))
+                && down(step).isEmpty();
     }
 
     private void note(Happening step) {

@@ -1,5 +1,6 @@
 package yardlight.db.columns;
 
+import static yardlight.db.columns.Column.flag;
 import static yardlight.db.columns.Column.number;
 import static yardlight.db.columns.Column.text;
 
@@ -18,7 +19,8 @@ public final class DeskColumns {
                     text("contact", Desk::contact),
                     text("sent", desk -> Compact.join(desk.sent(), DeskColumns::sent)),
                     text("waiting", desk -> Compact.join(desk.waiting(), one -> one.notice() + " " + one.until())),
-                    number("bundles", Desk::bundles)));
+                    number("bundles", Desk::bundles),
+                    flag("flood", Desk::flood)));
 
     private DeskColumns() {}
 
@@ -27,7 +29,8 @@ public final class DeskColumns {
                 row.text("contact"),
                 Compact.split(row.text("sent"), DeskColumns::sent),
                 Compact.split(row.text("waiting"), DeskColumns::waiting),
-                row.number("bundles"));
+                row.number("bundles"),
+                row.flag("flood"));
     }
 
     private static String sent(Desk.Sent sent) {

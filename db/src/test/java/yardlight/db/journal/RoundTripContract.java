@@ -107,7 +107,8 @@ abstract class RoundTripContract {
                 "ana",
                 List.of(new Desk.Sent(AT, List.of("c-1", "c-2"), true), new Desk.Sent(AT, List.of(), false)),
                 List.of(new Desk.Waiting("n-1", AT.plusSeconds(9))),
-                7);
+                7,
+                true);
         var said = new Heartbeat(
                 Optional.of(Duration.ofSeconds(86_401)),
                 Map.of("pump", true, "wells", false),

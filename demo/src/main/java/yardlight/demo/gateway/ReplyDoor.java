@@ -27,12 +27,9 @@ public final class ReplyDoor {
     }
 
     private static String line(HttpResponse<String> answer) {
-        if (answer.statusCode() == 404) {
-            return "This gateway takes no replies by text yet: use the link.";
-        }
         try {
             JsonNode body = JsonMapper.shared().readTree(answer.body());
-            for (String member : new String[] {"text", "answer", "detail", "title"}) {
+            for (String member : new String[] {"text", "detail", "title"}) {
                 if (body.path(member).isString()) {
                     return body.path(member).asString();
                 }

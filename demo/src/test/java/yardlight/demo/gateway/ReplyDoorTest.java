@@ -30,12 +30,4 @@ class ReplyDoorTest {
 
         assertThat(door.reply("+15755550101", "ok 48")).isEqualTo("nothing has the code 48");
     }
-
-    @Test
-    void says_so_when_this_gateway_takes_no_replies() {
-        gateway.answers(404, "{\"title\": \"Not found\"}");
-
-        assertThat(door.reply("+15755550101", "ok 47"))
-                .isEqualTo("This gateway takes no replies by text yet: use the link.");
-    }
 }

@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
+import yardlight.escalation.alarm.Flood;
+import yardlight.escalation.alarm.Priority;
 
 /**
  * What lies on a contact's desk: the texts of the last hour, and the notices that wait to be sent.
@@ -15,13 +18,22 @@ import java.util.function.Predicate;
  * @param sent the texts that went out in the last hour, oldest first
  * @param waiting the notices that are held, in the order in which they came
  * @param bundles how many bundles were made so far, for their ids
+ * @param flood whether a flood had begun and not ended when it was last looked at
  */
-public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int bundles) {
+public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int bundles, boolean flood) {
 
-    /** A text that went out; {@code open} until somebody answers what it was about. */
+    /**
+     * A text that went out; {@code open} until somebody answers what it was about.
+     *
+     * @param callouts the first {@value #MOST} of those it was about, which is enough to tell a flood by
+     */
     public record Sent(Instant at, List<String> callouts, boolean open) {
+
+        /** A storm of hundreds is told again and again: its desk must not grow with its square. */
+        static final int MOST = 50;
+
         public Sent {
-            callouts = List.copyOf(callouts);
+            callouts = List.copyOf(callouts.subList(0, Math.min(callouts.size(), MOST)));
         }
     }
 
@@ -35,25 +47,44 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
     }
 
     public static Desk empty(String contact) {
-        return new Desk(contact, List.of(), List.of(), 0);
+        return new Desk(contact, List.of(), List.of(), 0, false);
     }
 
-    /** The first instant, from {@code now} on, at which one more text that is not critical may go out. */
-    public Instant room(Instant now, Restraint restraint) {
-        return room(now, restraint, one -> true);
+    /** The first instant, from {@code now} on, at which one more text may go out. */
+    public Instant room(Priority priority, Instant now, Restraint restraint) {
+        return room(priority, now, restraint, one -> true);
     }
 
     /** The same for one more text about a callout: its own texts are paced by its ladder and are not a burst. */
-    public Instant roomFor(String callout, Instant now, Restraint restraint) {
-        return room(now, restraint, one -> !one.callouts().contains(callout));
+    public Instant roomFor(String callout, Priority priority, Instant now, Restraint restraint) {
+        return room(priority, now, restraint, one -> !one.callouts().contains(callout));
     }
 
-    private Instant room(Instant now, Restraint restraint, Predicate<Sent> counts) {
-        Instant byHour = room(sent.stream().map(Sent::at).toList(), now, restraint.perHour(), REMEMBERS);
+    private Instant room(Priority priority, Instant now, Restraint restraint, Predicate<Sent> counts) {
+        boolean critical = priority == Priority.CRITICAL;
+        List<Instant> all = sent.stream().map(Sent::at).toList();
         List<Instant> open =
                 sent.stream().filter(Sent::open).filter(counts).map(Sent::at).toList();
-        Instant byBurst = room(open, now, restraint.burst(), restraint.within());
-        return byHour.isAfter(byBurst) ? byHour : byBurst;
+        int burst = critical ? restraint.criticalBurst() : restraint.burst();
+        Instant byBurst = room(open, now, burst, restraint.within());
+        Instant byHour = critical ? now : room(all, now, restraint.perHour(), REMEMBERS);
+        Instant byFlood = inFlood(now, restraint.flood()) ? room(all, now, 1, restraint.pace()) : now;
+        return Stream.of(byBurst, byHour, byFlood).max(Instant::compareTo).orElseThrow();
+    }
+
+    /** Whether more is to be told than one can take in one by one: what was told a while ago, and what waits. */
+    private boolean inFlood(Instant now, Flood.Numbers numbers) {
+        int things = waiting.size()
+                + sent.stream()
+                        .filter(one -> one.at().plus(numbers.window()).isAfter(now))
+                        .mapToInt(one -> one.callouts().size())
+                        .sum();
+        return things >= (flood ? numbers.endsBelow() : numbers.begins());
+    }
+
+    /** The desk with the flood as it stands now. To be asked before and after whatever is put on it. */
+    public Desk looked(Instant now, Flood.Numbers numbers) {
+        return new Desk(contact, sent, waiting, bundles, inFlood(now, numbers));
     }
 
     private static Instant room(List<Instant> times, Instant now, int most, Duration window) {
@@ -66,7 +97,7 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
     public Desk waits(String notice, Instant until) {
         var more = new ArrayList<>(waiting);
         more.add(new Waiting(notice, until));
-        return new Desk(contact, sent, more, bundles);
+        return new Desk(contact, sent, more, bundles, flood);
     }
 
     /** The desk after a text about these callouts went out. */
@@ -75,7 +106,7 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
                 .filter(one -> one.at().plus(REMEMBERS).isAfter(now))
                 .toList());
         more.add(new Sent(now, callouts, true));
-        return new Desk(contact, more, waiting, bundles);
+        return new Desk(contact, more, waiting, bundles, flood);
     }
 
     /** The desk once a callout was answered: its texts no longer keep others back. */
@@ -86,7 +117,8 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
                         .map(one -> one.callouts().contains(callout) ? new Sent(one.at(), one.callouts(), false) : one)
                         .toList(),
                 waiting,
-                bundles);
+                bundles,
+                flood);
     }
 
     /** The desk without these notices: they were sent, bundled or cancelled. */
@@ -95,7 +127,8 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
                 contact,
                 sent,
                 waiting.stream().filter(one -> !notices.contains(one.notice())).toList(),
-                bundles);
+                bundles,
+                flood);
     }
 
     /** The desk once everything that waits until {@code by} at the latest is due at another instant. */
@@ -106,11 +139,12 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
                 waiting.stream()
                         .map(one -> one.until().isAfter(by) ? one : new Waiting(one.notice(), at))
                         .toList(),
-                bundles);
+                bundles,
+                flood);
     }
 
     public Desk oneMoreBundle() {
-        return new Desk(contact, sent, waiting, bundles + 1);
+        return new Desk(contact, sent, waiting, bundles + 1, flood);
     }
 
     /** The notices whose time has come at {@code now}, in the order in which they came. */

@@ -8,12 +8,16 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import yardlight.escalation.alarm.Flood;
+import yardlight.escalation.alarm.Priority;
 
 class DeskTest {
 
     private static final Instant NOW = at("2026-11-25T02:00");
-    private static final Restraint TWO_A_MINUTE = new Restraint(2, Duration.ofMinutes(1), 4);
+    private static final Restraint TWO_A_MINUTE = new Restraint(
+            2, 3, Duration.ofMinutes(1), 4, new Flood.Numbers(6, 3, Duration.ofMinutes(10)), Duration.ofSeconds(75));
 
     private Desk desk = Desk.empty("ana");
 
@@ -128,6 +132,54 @@ class DeskTest {
     }
 
     @Test
+    void critical_may_be_one_more_at_once_and_knows_no_hour() {
+        sends(0, "a");
+        sends(1, "b");
+        assertThat(room(2, Priority.CRITICAL)).isEqualTo(2);
+
+        sends(2, "c");
+        assertThat(room(3, Priority.CRITICAL)).isEqualTo(60);
+
+        sends(60, "d");
+        sends(61, "e");
+        assertThat(room(700, Priority.CRITICAL)).isEqualTo(700);
+        assertThat(room(700, Priority.HIGH)).isEqualTo(3601);
+    }
+
+    @Test
+    void in_a_flood_everything_keeps_its_pace_answered_or_not() {
+        sends(0, "a", "b", "c");
+        desk = desk.answered("a");
+        desk = desk.waits("n1", second(90)).waits("n2", second(90));
+        assertThat(room(5, Priority.CRITICAL)).isEqualTo(5);
+
+        desk = desk.waits("n3", second(90));
+
+        assertThat(flood(5)).isTrue();
+        assertThat(room(5, Priority.CRITICAL)).isEqualTo(75);
+        assertThat(room(75, Priority.CRITICAL)).isEqualTo(75);
+    }
+
+    @Test
+    void a_flood_ends_when_there_is_little_left_of_it() {
+        sends(0, "a", "b", "c", "d");
+        sends(300, "e", "f", "g");
+        assertThat(flood(300)).isTrue();
+        assertThat(flood(600)).isTrue();
+        assertThat(flood(899)).isTrue();
+        assertThat(flood(900)).isFalse();
+        sends(900, "h", "i", "j", "k", "l");
+        assertThat(flood(900)).isFalse();
+    }
+
+    @Test
+    void no_more_of_a_text_is_remembered_than_a_flood_can_be_told_by() {
+        sends(0, IntStream.range(0, 1_000).mapToObj(i -> "c" + i).toArray(String[]::new));
+
+        assertThat(desk.sent().get(0).callouts()).hasSize(50).startsWith("c0", "c1");
+    }
+
+    @Test
     void bundles_are_counted_for_their_ids() {
         assertThat(desk.oneMoreBundle().oneMoreBundle().bundles()).isEqualTo(2);
     }
@@ -145,7 +197,17 @@ class DeskTest {
     }
 
     private long room(long second) {
-        return Duration.between(NOW, desk.room(second(second), TWO_A_MINUTE)).toSeconds();
+        return room(second, Priority.HIGH);
+    }
+
+    private long room(long second, Priority priority) {
+        return Duration.between(NOW, desk.room(priority, second(second), TWO_A_MINUTE))
+                .toSeconds();
+    }
+
+    private boolean flood(long second) {
+        desk = desk.looked(second(second), TWO_A_MINUTE.flood());
+        return desk.flood();
     }
 
     private void sends(long second, String... callouts) {
