@@ -1,11 +1,13 @@
 package yardlight.db.columns;
 
+import static yardlight.db.columns.Column.maybeTime;
 import static yardlight.db.columns.Column.number;
 import static yardlight.db.columns.Column.text;
 
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import yardlight.escalation.quiet.Desk;
 
@@ -18,7 +20,9 @@ public final class DeskColumns {
                     text("contact", Desk::contact),
                     text("sent", desk -> Compact.join(desk.sent(), DeskColumns::sent)),
                     text("waiting", desk -> Compact.join(desk.waiting(), one -> one.notice() + " " + one.until())),
-                    number("bundles", Desk::bundles)));
+                    number("bundles", Desk::bundles),
+                    maybeTime("alls_well_due", desk -> desk.allsWell().map(Desk.AllsWellAt::due)),
+                    maybeTime("alls_well_at", desk -> desk.allsWell().map(Desk.AllsWellAt::at))));
 
     private DeskColumns() {}
 
@@ -27,7 +31,13 @@ public final class DeskColumns {
                 row.text("contact"),
                 Compact.split(row.text("sent"), DeskColumns::sent),
                 Compact.split(row.text("waiting"), DeskColumns::waiting),
-                row.number("bundles"));
+                row.number("bundles"),
+                allsWell(row));
+    }
+
+    private static Optional<Desk.AllsWellAt> allsWell(Row row) throws SQLException {
+        Optional<Instant> due = row.maybeTime("alls_well_due");
+        return due.isEmpty() ? Optional.empty() : Optional.of(new Desk.AllsWellAt(due.get(), row.time("alls_well_at")));
     }
 
     private static String sent(Desk.Sent sent) {

@@ -15,8 +15,9 @@ import java.util.function.Predicate;
  * @param sent the texts that went out in the last hour, oldest first
  * @param waiting the notices that are held, in the order in which they came
  * @param bundles how many bundles were made so far, for their ids
+ * @param allsWell when they are told next that all is well
  */
-public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int bundles) {
+public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int bundles, Optional<AllsWellAt> allsWell) {
 
     /** A text that went out; {@code open} until somebody answers what it was about. */
     public record Sent(Instant at, List<String> callouts, boolean open) {
@@ -27,11 +28,22 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
 
     public record Waiting(String notice, Instant until) {}
 
+    /**
+     * @param due the time on their schedule
+     * @param at when it is written; later than that while it cannot be sent
+     */
+    public record AllsWellAt(Instant due, Instant at) {}
+
     static final Duration REMEMBERS = Duration.ofHours(1);
 
     public Desk {
         sent = List.copyOf(sent);
         waiting = List.copyOf(waiting);
+    }
+
+    /** A desk of somebody who is not told that all is well. */
+    public Desk(String contact, List<Sent> sent, List<Waiting> waiting, int bundles) {
+        this(contact, sent, waiting, bundles, Optional.empty());
     }
 
     public static Desk empty(String contact) {
@@ -66,16 +78,30 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
     public Desk waits(String notice, Instant until) {
         var more = new ArrayList<>(waiting);
         more.add(new Waiting(notice, until));
-        return new Desk(contact, sent, more, bundles);
+        return new Desk(contact, sent, more, bundles, allsWell);
     }
 
     /** The desk after a text about these callouts went out. */
     public Desk sends(Instant now, List<String> callouts) {
+        return sends(new Sent(now, callouts, true));
+    }
+
+    /** The desk after a text about no callout went out: it counts in the hour, and nobody has to answer it. */
+    public Desk sendsAside(Instant now) {
+        return sends(new Sent(now, List.of(), false));
+    }
+
+    private Desk sends(Sent one) {
         var more = new ArrayList<>(sent.stream()
-                .filter(one -> one.at().plus(REMEMBERS).isAfter(now))
+                .filter(other -> other.at().plus(REMEMBERS).isAfter(one.at()))
                 .toList());
-        more.add(new Sent(now, callouts, true));
-        return new Desk(contact, more, waiting, bundles);
+        more.add(one);
+        return new Desk(contact, more, waiting, bundles, allsWell);
+    }
+
+    /** The desk with another time for the next all's-well, or with none. */
+    public Desk tellsNext(Optional<AllsWellAt> next) {
+        return new Desk(contact, sent, waiting, bundles, next);
     }
 
     /** The desk once a callout was answered: its texts no longer keep others back. */
@@ -86,7 +112,8 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
                         .map(one -> one.callouts().contains(callout) ? new Sent(one.at(), one.callouts(), false) : one)
                         .toList(),
                 waiting,
-                bundles);
+                bundles,
+                allsWell);
     }
 
     /** The desk without these notices: they were sent, bundled or cancelled. */
@@ -95,7 +122,8 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
                 contact,
                 sent,
                 waiting.stream().filter(one -> !notices.contains(one.notice())).toList(),
-                bundles);
+                bundles,
+                allsWell);
     }
 
     /** The desk once everything that waits until {@code by} at the latest is due at another instant. */
@@ -106,11 +134,12 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
                 waiting.stream()
                         .map(one -> one.until().isAfter(by) ? one : new Waiting(one.notice(), at))
                         .toList(),
-                bundles);
+                bundles,
+                allsWell);
     }
 
     public Desk oneMoreBundle() {
-        return new Desk(contact, sent, waiting, bundles + 1);
+        return new Desk(contact, sent, waiting, bundles + 1, allsWell);
     }
 
     /** The notices whose time has come at {@code now}, in the order in which they came. */
