@@ -9,6 +9,7 @@ module yardlight.escalation {
     exports yardlight.escalation.heartbeat;
     exports yardlight.escalation.ladder;
     exports yardlight.escalation.notice;
+    exports yardlight.escalation.proof;
     exports yardlight.escalation.quiet;
     exports yardlight.escalation.rehearsal;
     exports yardlight.escalation.reply;

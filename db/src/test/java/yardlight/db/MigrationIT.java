@@ -43,7 +43,8 @@ class MigrationIT {
                         "box_key",
                         "secret",
                         "incoming_text",
-                        "receipt");
+                        "receipt",
+                        "line_health");
     }
 
     @ParameterizedTest

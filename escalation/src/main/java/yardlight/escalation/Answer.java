@@ -22,6 +22,17 @@ public sealed interface Answer {
     /** It was done. */
     record Done() implements Answer {}
 
+    /**
+     * It was done, and it answered the tests of these lines.
+     *
+     * @param tests places of the lines in the contact's list, from 0 on
+     */
+    record Tested(List<Integer> tests) implements Answer {
+        public Tested {
+            tests = List.copyOf(tests);
+        }
+    }
+
     /** The rules forbid it; nothing was changed. The reason is a sentence for a person. */
     record Refusal(String reason) implements Answer {}
 }

@@ -13,6 +13,7 @@ import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.alarm.Timing;
 import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.notice.Notice;
+import yardlight.escalation.notice.Purpose;
 
 /** What people do: answer, put an alarm aside, take it back, reset it, hand over a tour. */
 final class Answers {
@@ -44,6 +45,9 @@ final class Answers {
         Optional<Notice> notice = draft.notice(said.notice());
         if (notice.isEmpty()) {
             return new Answer.Refusal("notice must exist: " + said.notice());
+        }
+        if (notice.get().purpose() == Purpose.TEST) {
+            return new Proofs(draft).tested(notice.get(), said.path());
         }
         String by = notice.get().contact();
         List<AlarmKey> waiting = notice.get().callouts().stream()

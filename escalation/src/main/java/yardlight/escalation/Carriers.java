@@ -56,10 +56,11 @@ final class Carriers {
 
     /** Whether the notice is about nothing but the gateway itself: it is no use once what it tells of is over. */
     boolean own(Notice notice) {
-        return notice.callouts().stream()
-                .flatMap(id -> draft.callout(id).stream())
-                .flatMap(callout -> callout.facts().alarms().stream())
-                .map(AlarmKey::site)
-                .allMatch(Site.GATEWAY::equals);
+        return !notice.callouts().isEmpty()
+                && notice.callouts().stream()
+                        .flatMap(id -> draft.callout(id).stream())
+                        .flatMap(callout -> callout.facts().alarms().stream())
+                        .map(AlarmKey::site)
+                        .allMatch(Site.GATEWAY::equals);
     }
 }

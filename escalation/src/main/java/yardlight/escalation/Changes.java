@@ -7,6 +7,7 @@ import yardlight.escalation.alarm.Flood;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
+import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 
 /** The new state, as far as it differs from the old one; stored together with the log lines or not at all. */
@@ -16,4 +17,17 @@ public record Changes(
         List<Notice> notices,
         List<Desk> desks,
         List<BoxWatch> boxes,
-        Map<String, Flood> floods) {}
+        Map<String, Flood> floods,
+        List<LineHealth> lines) {
+
+    /** Nothing new of anybody's lines. */
+    public Changes(
+            List<Alarm> alarms,
+            List<Callout> callouts,
+            List<Notice> notices,
+            List<Desk> desks,
+            List<BoxWatch> boxes,
+            Map<String, Flood> floods) {
+        this(alarms, callouts, notices, desks, boxes, floods, List.of());
+    }
+}

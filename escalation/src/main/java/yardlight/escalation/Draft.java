@@ -17,6 +17,7 @@ import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Setup;
 
@@ -31,6 +32,7 @@ final class Draft implements Situation {
     private final Map<String, Desk> desks = new LinkedHashMap<>();
     private final Map<String, BoxWatch> boxes = new LinkedHashMap<>();
     private final Map<String, Flood> floods = new LinkedHashMap<>();
+    private final Map<LineHealth.Key, LineHealth> lines = new LinkedHashMap<>();
     private final List<Entry> entries = new ArrayList<>();
     private Setup setup;
 
@@ -72,6 +74,10 @@ final class Draft implements Situation {
         floods.put(site, flood);
     }
 
+    void put(LineHealth line) {
+        lines.put(line.key(), line);
+    }
+
     void log(Entry.What what, Map<String, String> about, String words) {
         entries.add(new Entry(what, about, words));
     }
@@ -85,16 +91,7 @@ final class Draft implements Situation {
     }
 
     void log(Notice notice, String words) {
-        log(
-                Entry.What.NOTICE,
-                Map.of(
-                        "notice",
-                        notice.id(),
-                        "contact",
-                        notice.contact(),
-                        "callout",
-                        notice.callouts().get(0)),
-                words);
+        log(Entry.What.NOTICE, notice.about(), words);
     }
 
     /** Whether nothing that the callout is about waits for an answer, or for the return that its ladder waits for. */
@@ -132,6 +129,15 @@ final class Draft implements Situation {
         return callout(callout).filter(this::wanted).isPresent();
     }
 
+    /** Whether the notice still has something to say. A test is over with the line that it tries. */
+    boolean wanted(Notice notice) {
+        return switch (notice.purpose()) {
+            case CALL -> notice.callouts().stream().anyMatch(this::wanted);
+            case ALLS_WELL -> notice.queuedAt().plus(AllsWells.OF_USE).isAfter(now);
+            case TEST -> false;
+        };
+    }
+
     /** The ladder of a site as it is set up now: an edit counts from the next step on. */
     Ladder ladder(String site) {
         return setup.site(site)
@@ -151,7 +157,8 @@ final class Draft implements Situation {
                 List.copyOf(notices.values()),
                 List.copyOf(desks.values()),
                 List.copyOf(boxes.values()),
-                Map.copyOf(floods));
+                Map.copyOf(floods),
+                List.copyOf(lines.values()));
         return new Decision(changes, entries, answer);
     }
 
@@ -234,6 +241,12 @@ final class Draft implements Situation {
     @Override
     public Optional<BoxWatch> box(String id) {
         return either(boxes, id, before::box);
+    }
+
+    @Override
+    public LineHealth health(LineHealth.Key line) {
+        LineHealth changed = lines.get(line);
+        return changed != null ? changed : before.health(line);
     }
 
     private static <T> Optional<T> either(Map<String, T> changed, String id, Function<String, Optional<T>> old) {

@@ -9,7 +9,8 @@ import yardlight.escalation.wording.Links;
  *
  * <p>Each stimulus is taken by the class that has its rules: {@link Reports} what boxes say, {@link Silence} what they
  * do not say, {@link Answers} what people do, {@link Fates} and {@link Outages} what carriers do; {@link Calls}, {@link Climbs} and {@link
- * Endings} are the life of a callout, {@link Notices} and {@link Desks} what reaches a person of it and when.
+ * Endings} are the life of a callout, {@link Notices} and {@link Desks} what reaches a person of it and when; {@link AllsWells}, {@link LineTests} and {@link
+ * Proofs} show that they can be reached at all.
  */
 public final class Escalator {
 
@@ -49,6 +50,11 @@ public final class Escalator {
             case NOTICE_FATE -> new Fates(draft, calls.climbs()).take((Stimulus.NoticeFate) stimulus);
             case OVERDUE -> new Fates(draft, calls.climbs()).overdue((Stimulus.Overdue) stimulus);
             case CARRIER -> new Outages(draft, calls, notices).take((Stimulus.Carrier) stimulus);
+            case ALLS_WELL_DUE -> new AllsWells(draft, notices).due(((Stimulus.AllsWellDue) stimulus).contact());
+            case PUT_OFF -> new Proofs(draft).putOff((Stimulus.PutOff) stimulus);
+            case TEST_LINE -> new LineTests(draft, notices).test((Stimulus.TestLine) stimulus);
+            case REPLIED -> new Proofs(draft).replied((Stimulus.Replied) stimulus);
+            case LINK_USED -> new Proofs(draft).linkUsed((Stimulus.LinkUsed) stimulus);
             case HANDOVER -> new Answers(draft, calls).handover((Stimulus.Handover) stimulus);
             case SETUP_CHANGED -> new Reports(draft, calls).setup((Stimulus.SetupChanged) stimulus);
         };

@@ -3,6 +3,7 @@ package yardlight.escalation;
 import java.util.OptionalInt;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.notice.Purpose;
 import yardlight.escalation.setup.Contact;
 
 /** What carriers say of notices: taken, delivered, refused, or nothing at all. */
@@ -25,6 +26,7 @@ final class Fates {
     }
 
     private void take(Notice notice, Stimulus.NoticeFate fate) {
+        new Proofs(draft).heard(notice, fate);
         // What was taken is taken, by whichever line; the rest is no news once another line is tried.
         boolean current = notice.state() == NoticeState.QUEUED && notice.line() == fate.line();
         switch (fate.fate()) {
@@ -32,8 +34,7 @@ final class Fates {
             case DELIVERED -> settled(notice, NoticeState.DELIVERED, fate.detail());
             case REFUSED -> {
                 boolean takenBack = notice.state() == NoticeState.HANDED_OVER && notice.line() == fate.line();
-                boolean needed = notice.callouts().stream().anyMatch(draft::wanted);
-                if (current || takenBack && needed) {
+                if (current || takenBack && draft.wanted(notice)) {
                     refused(notice, "refused: " + fate.detail());
                 } else if (takenBack) {
                     settled(notice, NoticeState.REFUSED, fate.detail());
@@ -93,6 +94,8 @@ final class Fates {
 
     private boolean hasMore(Notice notice) {
         Contact contact = draft.setup().contacts().get(notice.contact());
-        return contact != null && notice.line() + 1 < contact.lines().size();
+        return contact != null
+                && notice.purpose() != Purpose.TEST
+                && notice.line() + 1 < contact.lines().size();
     }
 }

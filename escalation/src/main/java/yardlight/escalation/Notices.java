@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.notice.Purpose;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.quiet.Restraint;
 import yardlight.escalation.setup.Contact;
@@ -160,10 +161,13 @@ final class Notices {
         carriers.line(notice).ifPresentOrElse(line -> send(notice, line), () -> keepForCarrier(notice));
     }
 
-    private void send(Notice notice, int line) {
+    /** Puts it into the outbox for this line and no other, worded as things stand now. */
+    void send(Notice notice, int line) {
         Notice queued = notice.onLine(line).queued(texts.write(notice));
         draft.put(queued);
-        draft.put(draft.desk(notice.contact()).sends(draft.now(), notice.callouts()));
+        Desk desk = draft.desk(notice.contact());
+        boolean call = notice.purpose() == Purpose.CALL;
+        draft.put(call ? desk.sends(draft.now(), notice.callouts()) : desk.sendsAside(draft.now()));
         draft.log(queued, "queued: " + queued.text());
         notice.callouts()
                 .forEach(id -> draft.callout(id).ifPresent(callout -> {

@@ -15,6 +15,7 @@ import yardlight.escalation.alarm.Report;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.notice.Purpose;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Setup;
@@ -82,11 +83,18 @@ final class Outages {
         if (contact == null) {
             return;
         }
+        if (notice.purpose() == Purpose.TEST) {
+            draft.put(notice.as(NoticeState.REFUSED));
+            draft.log(notice, "refused: " + channel + " is down, and a test goes by no other line");
+            return;
+        }
         OptionalInt after = carriers.line(contact, notice.line());
         OptionalInt other = after.isPresent() ? after : carriers.line(contact, 0);
         if (other.isPresent()) {
             draft.put(notice.onLine(other.getAsInt()));
             draft.log(notice, channel + " is down; the next line is tried");
+        } else if (notice.purpose() == Purpose.ALLS_WELL) {
+            AllsWells.putOff(draft, notice);
         } else if (carriers.own(notice)) {
             draft.put(notice.as(NoticeState.CANCELLED));
             draft.log(notice, "cancelled: it would go by " + channel + ", which is down");

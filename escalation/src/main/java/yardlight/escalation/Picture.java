@@ -14,6 +14,7 @@ import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Setup;
 
@@ -31,6 +32,8 @@ public final class Picture implements Situation {
     private final Map<String, Desk> desks = new HashMap<>();
     private final Map<String, BoxWatch> boxes = new HashMap<>();
     private final Map<String, Flood> floods = new HashMap<>();
+    private final Map<LineHealth.Key, LineHealth> lines = new HashMap<>();
+    private final TreeMap<String, Notice> open = new TreeMap<>();
     private Setup setup;
 
     public Picture(Setup setup) {
@@ -51,6 +54,7 @@ public final class Picture implements Situation {
         changes.desks().forEach(desk -> desks.put(desk.contact(), desk));
         changes.boxes().forEach(watch -> boxes.put(watch.box(), watch));
         floods.putAll(changes.floods());
+        changes.lines().forEach(line -> lines.put(line.key(), line));
     }
 
     private void keep(Callout callout) {
@@ -65,14 +69,16 @@ public final class Picture implements Situation {
 
     private void keep(Notice notice) {
         notices.put(notice.id(), notice);
-        boolean open = notice.state() == NoticeState.QUEUED || notice.state() == NoticeState.HELD;
-        for (String callout : notice.callouts()) {
-            TreeMap<String, Notice> of = unsent.computeIfAbsent(callout, any -> new TreeMap<>());
-            if (open) {
-                of.put(notice.id(), notice);
-            } else {
-                of.remove(notice.id());
-            }
+        keep(notice, open);
+        notice.callouts().forEach(callout -> keep(notice, unsent.computeIfAbsent(callout, any -> new TreeMap<>())));
+    }
+
+    /** Among those that were not sent yet, or not any more. */
+    private static void keep(Notice notice, Map<String, Notice> among) {
+        if (notice.state() == NoticeState.QUEUED || notice.state() == NoticeState.HELD) {
+            among.put(notice.id(), notice);
+        } else {
+            among.remove(notice.id());
         }
     }
 
@@ -145,16 +151,19 @@ public final class Picture implements Situation {
 
     @Override
     public List<Notice> queued(String channel) {
-        var found = new TreeMap<String, Notice>();
-        unsent.values()
-                .forEach(of -> of.values().stream()
-                        .filter(notice -> Carriers.queued(setup, notice, channel))
-                        .forEach(notice -> found.put(notice.id(), notice)));
-        return List.copyOf(found.values());
+        return open.values().stream()
+                .filter(notice -> Carriers.queued(setup, notice, channel))
+                .toList();
     }
 
     @Override
     public Optional<BoxWatch> box(String id) {
         return Optional.ofNullable(boxes.get(id));
+    }
+
+    @Override
+    public LineHealth health(LineHealth.Key line) {
+        LineHealth known = lines.get(line);
+        return known != null ? known : LineHealth.unknown(line);
     }
 }

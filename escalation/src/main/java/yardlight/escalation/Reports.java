@@ -122,6 +122,7 @@ final class Reports {
         draft.setup(changed.setup());
         draft.log(Entry.What.SETUP, Map.of("person", changed.by()), "setup changed by " + changed.by());
         new Silence(draft, calls).setup(before);
+        AllsWells.setup(draft, before);
         for (String site : sites) {
             draft.alarmsAt(site).forEach(this::align);
             if (before.site(site).isEmpty()) {

@@ -8,6 +8,7 @@ import yardlight.escalation.alarm.Flood;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
+import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Setup;
 
@@ -42,4 +43,7 @@ public interface Situation {
     List<Notice> queued(String channel);
 
     Optional<BoxWatch> box(String id);
+
+    /** What is known of a line; one of which nothing is known is as new. */
+    LineHealth health(LineHealth.Key line);
 }

@@ -19,6 +19,7 @@ public sealed interface Stimulus {
         CALLOUT_DUE,
         DESK_DUE,
         BOX_DUE,
+        ALLS_WELL_DUE,
         ACKNOWLEDGE,
         ANSWER_NOTICE,
         SHELVE,
@@ -27,6 +28,10 @@ public sealed interface Stimulus {
         NOTICE_FATE,
         OVERDUE,
         CARRIER,
+        PUT_OFF,
+        TEST_LINE,
+        REPLIED,
+        LINK_USED,
         HANDOVER,
         SETUP_CHANGED
     }
@@ -87,6 +92,14 @@ public sealed interface Stimulus {
         @Override
         public Kind kind() {
             return Kind.BOX_DUE;
+        }
+    }
+
+    /** It is time to tell a contact that all is well, or what is not. */
+    record AllsWellDue(String contact) implements Stimulus {
+        @Override
+        public Kind kind() {
+            return Kind.ALLS_WELL_DUE;
         }
     }
 
@@ -174,6 +187,62 @@ public sealed interface Stimulus {
         @Override
         public Kind kind() {
             return Kind.CARRIER;
+        }
+    }
+
+    /**
+     * A notice was not taken and is tried again by the same line.
+     *
+     * @param line the line that was tried
+     * @param words the carrier's own
+     */
+    record PutOff(String notice, int line, String words) implements Stimulus {
+        @Override
+        public Kind kind() {
+            return Kind.PUT_OFF;
+        }
+    }
+
+    /**
+     * Somebody wants to know whether a line works.
+     *
+     * @param line its place in the contact's list, from 0 on
+     * @param by login of the person
+     */
+    record TestLine(String contact, int line, String by) implements Stimulus {
+        @Override
+        public Kind kind() {
+            return Kind.TEST_LINE;
+        }
+    }
+
+    /**
+     * A contact said that they have it.
+     *
+     * @param lines places of the lines whose address the reply came from
+     * @param codes the numbers in it
+     */
+    record Replied(String contact, List<Integer> lines, List<Integer> codes) implements Stimulus {
+        public Replied {
+            lines = List.copyOf(lines);
+            codes = List.copyOf(codes);
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.REPLIED;
+        }
+    }
+
+    /**
+     * Somebody answered by the link in a text.
+     *
+     * @param line the one line by which that text can have come
+     */
+    record LinkUsed(String contact, int line) implements Stimulus {
+        @Override
+        public Kind kind() {
+            return Kind.LINK_USED;
         }
     }
 

@@ -7,18 +7,20 @@ import java.util.Optional;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
+import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Language;
 import yardlight.escalation.setup.Site;
 import yardlight.escalation.wording.Answering;
 import yardlight.escalation.wording.Links;
 import yardlight.escalation.wording.Subject;
+import yardlight.escalation.wording.Way;
 import yardlight.escalation.wording.Wording;
 
 /** Gathers what a notice has to say at the moment at which it goes out, and has it worded. */
 final class Texts {
 
-    private static final Comparator<Alarm> WORST_FIRST = Comparator.comparing(Alarm::active)
+    static final Comparator<Alarm> WORST_FIRST = Comparator.comparing(Alarm::active)
             .thenComparing(Alarm::priority)
             .reversed()
             .thenComparing(Alarm::key);
@@ -32,6 +34,23 @@ final class Texts {
     }
 
     String write(Notice notice) {
+        Contact contact = draft.setup().contacts().get(notice.contact());
+        Language language = contact == null ? Language.EN : contact.language();
+        return switch (notice.purpose()) {
+            case CALL -> call(notice, language);
+            case ALLS_WELL -> Wording.allsWell(new Wellbeings(draft, this).of(notice, contact), language);
+            case TEST -> test(notice, contact, language);
+        };
+    }
+
+    private String test(Notice notice, Contact contact, Language language) {
+        LineHealth line = new Proofs(draft).of(contact).get(notice.line());
+        var way = new Way(notice.line() + 1, line.key().channel());
+        var answering = new Answering(line.test().map(LineHealth.Test::code), links.answer(notice.id()));
+        return Wording.test(way, answering, language);
+    }
+
+    private String call(Notice notice, Language language) {
         List<Callout> callouts = notice.callouts().stream()
                 .flatMap(id -> draft.callout(id).stream())
                 .toList();
@@ -48,12 +67,10 @@ final class Texts {
                 .stream().sorted(WORST_FIRST).map(this::subject).toList();
         Optional<Integer> code =
                 about.size() == 1 ? Optional.of(about.get(0).facts().code()) : Optional.empty();
-        Contact contact = draft.setup().contacts().get(notice.contact());
-        Language language = contact == null ? Language.EN : contact.language();
         return Wording.text(subjects, new Answering(code, links.answer(notice.id())), language);
     }
 
-    private Subject subject(Alarm alarm) {
+    Subject subject(Alarm alarm) {
         String id = alarm.key().site();
         // A site can be gone from the setup while a text about it is on its way.
         Site site = draft.setup().site(id).orElseGet(() -> new Site(id, id, ZoneOffset.UTC, ""));

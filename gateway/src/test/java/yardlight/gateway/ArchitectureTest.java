@@ -84,6 +84,7 @@ class ArchitectureTest {
                 "health",
                 "home",
                 "http",
+                "lines",
                 "mail",
                 "owner",
                 "push",

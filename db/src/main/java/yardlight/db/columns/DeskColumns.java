@@ -1,12 +1,14 @@
 package yardlight.db.columns;
 
 import static yardlight.db.columns.Column.flag;
+import static yardlight.db.columns.Column.maybeTime;
 import static yardlight.db.columns.Column.number;
 import static yardlight.db.columns.Column.text;
 
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import yardlight.escalation.quiet.Desk;
 
@@ -20,7 +22,9 @@ public final class DeskColumns {
                     text("sent", desk -> Compact.join(desk.sent(), DeskColumns::sent)),
                     text("waiting", desk -> Compact.join(desk.waiting(), one -> one.notice() + " " + one.until())),
                     number("bundles", Desk::bundles),
-                    flag("flood", Desk::flood)));
+                    flag("flood", Desk::flood),
+                    maybeTime("alls_well_due", desk -> desk.allsWell().map(Desk.AllsWellAt::due)),
+                    maybeTime("alls_well_at", desk -> desk.allsWell().map(Desk.AllsWellAt::at))));
 
     private DeskColumns() {}
 
@@ -30,7 +34,13 @@ public final class DeskColumns {
                 Compact.split(row.text("sent"), DeskColumns::sent),
                 Compact.split(row.text("waiting"), DeskColumns::waiting),
                 row.number("bundles"),
-                row.flag("flood"));
+                row.flag("flood"),
+                allsWell(row));
+    }
+
+    private static Optional<Desk.AllsWellAt> allsWell(Row row) throws SQLException {
+        Optional<Instant> due = row.maybeTime("alls_well_due");
+        return due.isEmpty() ? Optional.empty() : Optional.of(new Desk.AllsWellAt(due.get(), row.time("alls_well_at")));
     }
 
     private static String sent(Desk.Sent sent) {

@@ -15,6 +15,7 @@ import java.util.function.Function;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.notice.Purpose;
 
 /** Notices. */
 public final class NoticeColumns {
@@ -58,7 +59,8 @@ public final class NoticeColumns {
                     number("line", row -> row.notice().line()),
                     maybe("channel", KeptNotice::channel),
                     maybeTime("handed_over_at", KeptNotice::handedOverAt),
-                    maybeTime("delivered_at", KeptNotice::deliveredAt)));
+                    maybeTime("delivered_at", KeptNotice::deliveredAt),
+                    text("purpose", row -> row.notice().purpose().word())));
 
     private NoticeColumns() {}
 
@@ -78,6 +80,7 @@ public final class NoticeColumns {
                 row.time("queued_at"),
                 row.maybeTime("held_until"),
                 row.maybe("bundled_into"),
-                row.number("line"));
+                row.number("line"),
+                row.maybe("purpose").map(Purpose::of).orElse(Purpose.CALL));
     }
 }

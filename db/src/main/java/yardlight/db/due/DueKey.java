@@ -14,7 +14,8 @@ public record DueKey(Kind kind, String subject) {
         ALARM,
         CALLOUT,
         DESK,
-        BOX;
+        BOX,
+        WELL;
 
         public String word() {
             return name().toLowerCase(Locale.ROOT);

@@ -8,6 +8,7 @@ import yardlight.escalation.alarm.Flood;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
+import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 
 /** What the decisions of a transaction come to: the last word on each thing, so that each row is written once. */
@@ -21,6 +22,7 @@ final class Changed {
     final Map<String, Desk> desks = new LinkedHashMap<>();
     final Map<String, BoxWatch> boxes = new LinkedHashMap<>();
     final Map<String, Flood> floods = new LinkedHashMap<>();
+    final Map<LineHealth.Key, LineHealth> lines = new LinkedHashMap<>();
 
     void add(Changes changes) {
         changes.alarms().forEach(alarm -> alarms.put(alarm.id(), alarm));
@@ -29,5 +31,6 @@ final class Changed {
         changes.desks().forEach(desk -> desks.put(desk.contact(), desk));
         changes.boxes().forEach(watch -> boxes.put(watch.box(), watch));
         floods.putAll(changes.floods());
+        changes.lines().forEach(line -> lines.put(line.key(), line));
     }
 }

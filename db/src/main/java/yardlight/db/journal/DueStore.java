@@ -61,6 +61,7 @@ final class DueStore {
         changed.alarms.values().forEach(alarm -> keys.add(key(alarm.key())));
         changed.callouts.keySet().forEach(id -> keys.add(new DueKey(Kind.CALLOUT, id)));
         changed.desks.keySet().forEach(contact -> keys.add(new DueKey(Kind.DESK, contact)));
+        changed.desks.keySet().forEach(contact -> keys.add(new DueKey(Kind.WELL, contact)));
         changed.boxes.keySet().forEach(box -> keys.add(new DueKey(Kind.BOX, box)));
         keys.forEach(this::sort);
         pen.write(DELETE, deletes, (statement, key) -> {
@@ -127,6 +128,7 @@ final class DueStore {
                 Optional.ofNullable(kept.callouts.get(key.subject())).flatMap(Callout::dueAt);
             case DESK -> Optional.ofNullable(kept.desks.get(key.subject())).flatMap(Desk::dueAt);
             case BOX -> Optional.ofNullable(kept.boxes.get(key.subject())).flatMap(BoxWatch::deadline);
+            case WELL -> Optional.ofNullable(kept.desks.get(key.subject())).flatMap(DueStore::allsWell);
         };
     }
 
@@ -136,7 +138,12 @@ final class DueStore {
             case CALLOUT -> sheet.callout(key.subject()).flatMap(Callout::dueAt);
             case DESK -> sheet.desk(key.subject()).dueAt();
             case BOX -> sheet.box(key.subject()).flatMap(BoxWatch::deadline);
+            case WELL -> allsWell(sheet.desk(key.subject()));
         };
+    }
+
+    private static Optional<Instant> allsWell(Desk desk) {
+        return desk.allsWell().map(Desk.AllsWellAt::at);
     }
 
     private Optional<Instant> dueAt(Alarm alarm) {

@@ -9,6 +9,7 @@ import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Flood;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 
 /** What is in the database, as far as it was looked at; tells an insert from an update. */
@@ -20,6 +21,7 @@ final class Kept {
     final Map<String, Desk> desks = new HashMap<>();
     final Map<String, BoxWatch> boxes = new HashMap<>();
     final Map<String, Flood> floods = new HashMap<>();
+    final Map<LineHealth.Key, LineHealth> lines = new HashMap<>();
 
     /** How much of what grows with time and not with the setup alone. */
     int size() {
@@ -34,5 +36,6 @@ final class Kept {
         desks.putAll(changed.desks);
         boxes.putAll(changed.boxes);
         floods.putAll(changed.floods);
+        lines.putAll(changed.lines);
     }
 }

@@ -7,12 +7,14 @@ import yardlight.db.columns.BoxColumns;
 import yardlight.db.columns.CalloutColumns;
 import yardlight.db.columns.DeskColumns;
 import yardlight.db.columns.FloodColumns;
+import yardlight.db.columns.LineColumns;
 import yardlight.db.columns.NoticeColumns;
 import yardlight.db.columns.NoticeColumns.KeptNotice;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 
 /** Reads what is stored, each kind in one query however much is asked for. */
@@ -30,6 +32,8 @@ final class Reads {
     private static final String DESKS = DeskColumns.TABLE.select();
     private static final String BOXES = BoxColumns.TABLE.select() + " where box = any(?)";
     private static final String FLOODS = FloodColumns.TABLE.select() + " where site = any(?)";
+
+    private static final String LINES = LineColumns.TABLE.select();
 
     private final Pen pen;
 
@@ -79,5 +83,9 @@ final class Reads {
 
     List<FloodColumns.SiteFlood> floods(Collection<String> sites) {
         return pen.among(FLOODS, sites, FloodColumns::read);
+    }
+
+    List<LineHealth> lines() {
+        return pen.read(LINES, (statement, none) -> {}, LineColumns::read);
     }
 }

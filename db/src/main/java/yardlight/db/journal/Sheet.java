@@ -12,6 +12,7 @@ import yardlight.escalation.alarm.Flood;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
+import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Setup;
 
@@ -89,7 +90,8 @@ public final class Sheet implements Situation {
                 changes.notices(),
                 changes.desks(),
                 changes.boxes(),
-                changes.floods());
+                changes.floods(),
+                changes.lines());
         changed.add(real);
         slice.apply(real);
     }
@@ -179,5 +181,11 @@ public final class Sheet implements Situation {
     public Optional<BoxWatch> box(String id) {
         slice.needBoxes(List.of(id));
         return slice.picture.box(id);
+    }
+
+    @Override
+    public LineHealth health(LineHealth.Key line) {
+        slice.needLines();
+        return slice.picture.health(line);
     }
 }

@@ -15,6 +15,7 @@ import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Flood;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Setup;
 
@@ -42,6 +43,7 @@ final class Slice {
     private final Set<String> unsent = new HashSet<>();
     private final Set<String> boxes = new HashSet<>();
     private boolean desks;
+    private boolean lines;
     private Optional<AnswerCodes> codes = Optional.empty();
 
     Slice(Reads reads, Setup setup) {
@@ -56,6 +58,8 @@ final class Slice {
         fresh.desks = desks;
         fresh.kept.desks.putAll(kept.desks);
         fresh.show(List.copyOf(kept.desks.values()), List.of(), Map.of());
+        fresh.lines = lines;
+        fresh.show(kept.lines.values());
         return fresh;
     }
 
@@ -176,6 +180,13 @@ final class Slice {
         }
     }
 
+    void needLines() {
+        if (!lines) {
+            lines = true;
+            show(reads.lines());
+        }
+    }
+
     private void keep(Alarm alarm) {
         newAlarms.add(alarm);
         kept.alarms.put(alarm.key(), alarm);
@@ -195,5 +206,11 @@ final class Slice {
 
     private void show(List<Desk> ofPeople, List<BoxWatch> ofBoxes, Map<String, Flood> ofSites) {
         picture.apply(new Changes(List.of(), List.of(), List.of(), ofPeople, ofBoxes, ofSites));
+    }
+
+    private void show(Collection<LineHealth> ofPeople) {
+        ofPeople.forEach(line -> kept.lines.put(line.key(), line));
+        picture.apply(
+                new Changes(List.of(), List.of(), List.of(), List.of(), List.of(), Map.of(), List.copyOf(ofPeople)));
     }
 }

@@ -13,6 +13,7 @@ import yardlight.db.columns.CalloutColumns;
 import yardlight.db.columns.DeskColumns;
 import yardlight.db.columns.FloodColumns;
 import yardlight.db.columns.FloodColumns.SiteFlood;
+import yardlight.db.columns.LineColumns;
 import yardlight.db.columns.Table;
 import yardlight.escalation.alarm.Alarm;
 
@@ -38,6 +39,7 @@ final class StateStore {
         save(CalloutColumns.TABLE, changed.callouts.values(), callout -> kept.callouts.get(callout.id()));
         save(DeskColumns.TABLE, changed.desks.values(), desk -> kept.desks.get(desk.contact()));
         save(BoxColumns.TABLE, changed.boxes.values(), watch -> kept.boxes.get(watch.box()));
+        save(LineColumns.TABLE, changed.lines.values(), line -> kept.lines.get(line.key()));
         List<SiteFlood> floods = changed.floods.entrySet().stream()
                 .map(one -> new SiteFlood(one.getKey(), one.getValue()))
                 .toList();

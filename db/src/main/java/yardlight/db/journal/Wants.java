@@ -48,15 +48,26 @@ public final class Wants {
             case RESET -> alarm(((Stimulus.Reset) stimulus).key());
             case CALLOUT_DUE -> callout(((Stimulus.CalloutDue) stimulus).callout());
             case DESK_DUE -> desks.add(((Stimulus.DeskDue) stimulus).contact());
+            case ALLS_WELL_DUE -> allsWell();
+            case TEST_LINE -> people = true;
             case ANSWER_NOTICE -> answered.add(((Stimulus.AnswerNotice) stimulus).notice());
             case NOTICE_FATE -> notices.add(((Stimulus.NoticeFate) stimulus).notice());
+            case PUT_OFF -> notices.add(((Stimulus.PutOff) stimulus).notice());
             case OVERDUE -> notices.add(((Stimulus.Overdue) stimulus).notice());
             case CARRIER -> carrier((Stimulus.Carrier) stimulus);
             case SETUP_CHANGED -> changed(((Stimulus.SetupChanged) stimulus).setup());
-            case HANDOVER -> {
-                // Says who is on call by the setup, which is always at hand.
+            case HANDOVER, REPLIED, LINK_USED -> {
+                // Says who is on call by the setup, which is always at hand; so are people's lines.
             }
         }
+    }
+
+    /** Everything that is not as it should be, and when each box was heard. */
+    private void allsWell() {
+        people = true;
+        sites.addAll(setup.sites().keySet());
+        sites.add(Site.GATEWAY);
+        boxes.addAll(setup.boxes().keySet());
     }
 
     private void reported(Stimulus.Reported posted) {

@@ -29,6 +29,8 @@ import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.ladder.Place;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.notice.Purpose;
+import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 
 /** Every part of every value comes back from the database as it was, on every database. */
@@ -102,13 +104,44 @@ abstract class RoundTripContract {
     }
 
     @Test
+    void a_notice_about_no_callout() {
+        List<Notice> notices = Stream.of(Purpose.ALLS_WELL, Purpose.TEST)
+                .map(purpose -> Notice.other(purpose, "n-" + purpose.word(), "ana", AT, 1))
+                .toList();
+
+        Sheet read = stored(new Changes(List.of(), List.of(), notices, List.of(), List.of(), Map.of()));
+
+        assertThat(notices).allSatisfy(one -> assertThat(read.notice(one.id())).contains(one));
+        assertThat(read.queued("mail")).containsExactlyElementsOf(notices);
+    }
+
+    @Test
+    void a_line_with_every_part_of_it_set_and_one_of_which_nothing_is_known() {
+        var line = new LineHealth(
+                new LineHealth.Key("ana", "mail", "ana@mesa.example"),
+                Optional.of(AT),
+                Optional.of(AT.plusSeconds(1)),
+                Optional.of(AT.plusSeconds(2)),
+                Optional.of(new LineHealth.Trouble(AT.plusSeconds(3), "550 no such user")),
+                Optional.of(new LineHealth.Test("n-1", 2, AT.plusSeconds(4), true)));
+        var bare = LineHealth.unknown(new LineHealth.Key("ben", "push", "x".repeat(1_200)));
+
+        Sheet read = stored(
+                new Changes(List.of(), List.of(), List.of(), List.of(), List.of(), Map.of(), List.of(line, bare)));
+
+        assertThat(read.health(line.key())).isEqualTo(line);
+        assertThat(read.health(bare.key())).isEqualTo(bare);
+    }
+
+    @Test
     void a_desk_a_box_and_a_flood() {
         var desk = new Desk(
                 "ana",
                 List.of(new Desk.Sent(AT, List.of("c-1", "c-2"), true), new Desk.Sent(AT, List.of(), false)),
                 List.of(new Desk.Waiting("n-1", AT.plusSeconds(9))),
                 7,
-                true);
+                true,
+                Optional.of(new Desk.AllsWellAt(AT.plusSeconds(60), AT.plusSeconds(61))));
         var said = new Heartbeat(
                 Optional.of(Duration.ofSeconds(86_401)),
                 Map.of("pump", true, "wells", false),

@@ -101,12 +101,14 @@ final class TwinNight {
                 Optional.of(new DueKey(DueKey.Kind.CALLOUT, ((Stimulus.CalloutDue) stimulus).callout()));
             case DESK_DUE -> Optional.of(new DueKey(DueKey.Kind.DESK, ((Stimulus.DeskDue) stimulus).contact()));
             case BOX_DUE -> Optional.of(new DueKey(DueKey.Kind.BOX, ((Stimulus.BoxDue) stimulus).box()));
+            case ALLS_WELL_DUE ->
+                Optional.of(new DueKey(DueKey.Kind.WELL, ((Stimulus.AllsWellDue) stimulus).contact()));
             default -> Optional.empty();
         };
     }
 
     private Stimulus stimulus() {
-        return switch (random.nextInt(14)) {
+        return switch (random.nextInt(18)) {
             case 0, 1, 2 -> reported();
             case 3 -> new Stimulus.Beat("mesa-9-box", Heartbeat.BARE);
             case 4 -> new Stimulus.AlarmDue(key());
@@ -127,6 +129,12 @@ final class TwinNight {
                 new Stimulus.Carrier(random.nextInt(3) > 0 ? "sms-mail" : "mail", random.nextBoolean(), "421 busy");
             case 12 ->
                 notice().<Stimulus>map(id -> new Stimulus.Overdue(id, random.nextInt(2)))
+                        .orElseGet(this::reported);
+            case 13 -> new Stimulus.TestLine("ana", random.nextInt(2), "owner");
+            case 14 -> new Stimulus.Replied("ana", List.of(0, 1), List.of(random.nextInt(3)));
+            case 15 -> new Stimulus.LinkUsed("ana", random.nextInt(2));
+            case 16 ->
+                notice().<Stimulus>map(id -> new Stimulus.PutOff(id, random.nextInt(2), "451 later"))
                         .orElseGet(this::reported);
             case 10 -> new Stimulus.Acknowledge(key(), "ana", "page", Optional.empty());
             default -> new Stimulus.Shelve(key(), Duration.ofMinutes(20), "work on the tank", "ben");

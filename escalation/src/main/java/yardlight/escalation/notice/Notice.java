@@ -2,7 +2,9 @@ package yardlight.escalation.notice;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import yardlight.escalation.alarm.Priority;
 
 /**
@@ -10,9 +12,9 @@ import yardlight.escalation.alarm.Priority;
  *
  * @param id made of the callout and a number; also the stable part of the Message-ID
  * @param contact id of the contact
- * @param callouts what it is about: one callout, or several that were bundled
+ * @param callouts what it is about: one callout, or several that were bundled; none unless it is a call
  * @param text as the person reads it, one segment; empty until it is queued
- * @param queuedAt when it was made
+ * @param queuedAt when it was made; of an all's-well the time that it was due
  * @param heldUntil until when it waits
  * @param bundledInto the notice that carried its content
  * @param line index of the contact's line that is to be tried next
@@ -27,16 +29,58 @@ public record Notice(
         Instant queuedAt,
         Optional<Instant> heldUntil,
         Optional<String> bundledInto,
-        int line) {
+        int line,
+        Purpose purpose) {
 
     public Notice {
         callouts = List.copyOf(callouts);
+        if ((purpose == Purpose.CALL) == callouts.isEmpty()) {
+            throw new IllegalArgumentException("callouts must be there for a call and for nothing else: " + id);
+        }
+    }
+
+    /** A call. */
+    public Notice(
+            String id,
+            String contact,
+            List<String> callouts,
+            Priority priority,
+            String text,
+            NoticeState state,
+            Instant queuedAt,
+            Optional<Instant> heldUntil,
+            Optional<String> bundledInto,
+            int line) {
+        this(id, contact, callouts, priority, text, state, queuedAt, heldUntil, bundledInto, line, Purpose.CALL);
     }
 
     /** A notice that has only just been thought of: not worded, to be sent by the first line. */
     public static Notice made(String id, String contact, List<String> callouts, Priority priority, Instant now) {
         return new Notice(
                 id, contact, callouts, priority, "", NoticeState.QUEUED, now, Optional.empty(), Optional.empty(), 0);
+    }
+
+    /** One about no callout, to be sent by this line first. */
+    public static Notice other(Purpose purpose, String id, String contact, Instant at, int line) {
+        return new Notice(
+                id,
+                contact,
+                List.of(),
+                Priority.LOW,
+                "",
+                NoticeState.QUEUED,
+                at,
+                Optional.empty(),
+                Optional.empty(),
+                line,
+                purpose);
+    }
+
+    /** What a line of the log about it names: itself, the contact, and the first callout if there is any. */
+    public Map<String, String> about() {
+        var about = new TreeMap<>(Map.of("notice", id, "contact", contact));
+        callouts.stream().findFirst().ifPresent(first -> about.put("callout", first));
+        return about;
     }
 
     public Notice held(Instant until) {
@@ -50,16 +94,27 @@ public record Notice(
                 queuedAt,
                 Optional.of(until),
                 bundledInto,
-                line);
+                line,
+                purpose);
     }
 
     public Notice as(NoticeState next) {
-        return new Notice(id, contact, callouts, priority, text, next, queuedAt, heldUntil, bundledInto, line);
+        return new Notice(id, contact, callouts, priority, text, next, queuedAt, heldUntil, bundledInto, line, purpose);
     }
 
     public Notice queued(String words) {
         return new Notice(
-                id, contact, callouts, priority, words, NoticeState.QUEUED, queuedAt, heldUntil, bundledInto, line);
+                id,
+                contact,
+                callouts,
+                priority,
+                words,
+                NoticeState.QUEUED,
+                queuedAt,
+                heldUntil,
+                bundledInto,
+                line,
+                purpose);
     }
 
     public Notice bundledInto(String other) {
@@ -73,10 +128,12 @@ public record Notice(
                 queuedAt,
                 heldUntil,
                 Optional.of(other),
-                line);
+                line,
+                purpose);
     }
 
     public Notice onLine(int next) {
-        return new Notice(id, contact, callouts, priority, text, state, queuedAt, heldUntil, bundledInto, next);
+        return new Notice(
+                id, contact, callouts, priority, text, state, queuedAt, heldUntil, bundledInto, next, purpose);
     }
 }

@@ -19,8 +19,15 @@ import yardlight.escalation.alarm.Priority;
  * @param waiting the notices that are held, in the order in which they came
  * @param bundles how many bundles were made so far, for their ids
  * @param flood whether a flood had begun and not ended when it was last looked at
+ * @param allsWell when they are told next that all is well
  */
-public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int bundles, boolean flood) {
+public record Desk(
+        String contact,
+        List<Sent> sent,
+        List<Waiting> waiting,
+        int bundles,
+        boolean flood,
+        Optional<AllsWellAt> allsWell) {
 
     /**
      * A text that went out; {@code open} until somebody answers what it was about.
@@ -39,6 +46,12 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
 
     public record Waiting(String notice, Instant until) {}
 
+    /**
+     * @param due the time on their schedule
+     * @param at when it is written; later than that while it cannot be sent
+     */
+    public record AllsWellAt(Instant due, Instant at) {}
+
     static final Duration REMEMBERS = Duration.ofHours(1);
 
     public Desk {
@@ -46,8 +59,13 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
         waiting = List.copyOf(waiting);
     }
 
+    /** A desk of somebody who is not told that all is well. */
+    public Desk(String contact, List<Sent> sent, List<Waiting> waiting, int bundles) {
+        this(contact, sent, waiting, bundles, false, Optional.empty());
+    }
+
     public static Desk empty(String contact) {
-        return new Desk(contact, List.of(), List.of(), 0, false);
+        return new Desk(contact, List.of(), List.of(), 0);
     }
 
     /** The first instant, from {@code now} on, at which one more text may go out. */
@@ -84,7 +102,7 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
 
     /** The desk with the flood as it stands now. To be asked before and after whatever is put on it. */
     public Desk looked(Instant now, Flood.Numbers numbers) {
-        return new Desk(contact, sent, waiting, bundles, inFlood(now, numbers));
+        return new Desk(contact, sent, waiting, bundles, inFlood(now, numbers), allsWell);
     }
 
     private static Instant room(List<Instant> times, Instant now, int most, Duration window) {
@@ -97,16 +115,30 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
     public Desk waits(String notice, Instant until) {
         var more = new ArrayList<>(waiting);
         more.add(new Waiting(notice, until));
-        return new Desk(contact, sent, more, bundles, flood);
+        return new Desk(contact, sent, more, bundles, flood, allsWell);
     }
 
     /** The desk after a text about these callouts went out. */
     public Desk sends(Instant now, List<String> callouts) {
+        return sends(new Sent(now, callouts, true));
+    }
+
+    /** The desk after a text about no callout went out: it counts in the hour, and nobody has to answer it. */
+    public Desk sendsAside(Instant now) {
+        return sends(new Sent(now, List.of(), false));
+    }
+
+    private Desk sends(Sent one) {
         var more = new ArrayList<>(sent.stream()
-                .filter(one -> one.at().plus(REMEMBERS).isAfter(now))
+                .filter(other -> other.at().plus(REMEMBERS).isAfter(one.at()))
                 .toList());
-        more.add(new Sent(now, callouts, true));
-        return new Desk(contact, more, waiting, bundles, flood);
+        more.add(one);
+        return new Desk(contact, more, waiting, bundles, flood, allsWell);
+    }
+
+    /** The desk with another time for the next all's-well, or with none. */
+    public Desk tellsNext(Optional<AllsWellAt> next) {
+        return new Desk(contact, sent, waiting, bundles, flood, next);
     }
 
     /** The desk once a callout was answered: its texts no longer keep others back. */
@@ -118,7 +150,8 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
                         .toList(),
                 waiting,
                 bundles,
-                flood);
+                flood,
+                allsWell);
     }
 
     /** The desk without these notices: they were sent, bundled or cancelled. */
@@ -128,7 +161,8 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
                 sent,
                 waiting.stream().filter(one -> !notices.contains(one.notice())).toList(),
                 bundles,
-                flood);
+                flood,
+                allsWell);
     }
 
     /** The desk once everything that waits until {@code by} at the latest is due at another instant. */
@@ -140,11 +174,12 @@ public record Desk(String contact, List<Sent> sent, List<Waiting> waiting, int b
                         .map(one -> one.until().isAfter(by) ? one : new Waiting(one.notice(), at))
                         .toList(),
                 bundles,
-                flood);
+                flood,
+                allsWell);
     }
 
     public Desk oneMoreBundle() {
-        return new Desk(contact, sent, waiting, bundles + 1, flood);
+        return new Desk(contact, sent, waiting, bundles + 1, flood, allsWell);
     }
 
     /** The notices whose time has come at {@code now}, in the order in which they came. */

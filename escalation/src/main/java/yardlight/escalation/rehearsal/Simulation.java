@@ -13,6 +13,7 @@ import yardlight.escalation.Decision;
 import yardlight.escalation.Escalator;
 import yardlight.escalation.Picture;
 import yardlight.escalation.Stimulus;
+import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Setup;
 
 /**
@@ -87,6 +88,11 @@ public final class Simulation {
                         due("callout " + callout.id(), callout.dueAt(), new Stimulus.CalloutDue(callout.id())));
         changes.desks()
                 .forEach(desk -> due("desk " + desk.contact(), desk.dueAt(), new Stimulus.DeskDue(desk.contact())));
+        changes.desks()
+                .forEach(desk -> due(
+                        "all's-well " + desk.contact(),
+                        desk.allsWell().map(Desk.AllsWellAt::at),
+                        new Stimulus.AllsWellDue(desk.contact())));
         changes.boxes().forEach(box -> due("box " + box.box(), box.deadline(), new Stimulus.BoxDue(box.box())));
         var happening = new Happening(now, stimulus, decision);
         watchers.forEach(watcher -> watcher.accept(happening));

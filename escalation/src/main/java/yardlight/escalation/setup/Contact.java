@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.proof.AllsWell;
 import yardlight.escalation.quiet.QuietHours;
 
 /**
@@ -16,6 +17,7 @@ import yardlight.escalation.quiet.QuietHours;
  * @param quiet when they are left alone, in their own zone
  * @param textsPerHour how many texts they get in any hour before the rest arrives bundled; critical ones always get
  *     through
+ * @param allsWell when they are told that all is well
  */
 public record Contact(
         String id,
@@ -24,7 +26,8 @@ public record Contact(
         Language language,
         List<Line> lines,
         List<QuietHours> quiet,
-        int textsPerHour) {
+        int textsPerHour,
+        Optional<AllsWell> allsWell) {
 
     /** A week with a change of the clock in it: what has no end within it has none. */
     private static final Duration LONGEST = Duration.ofDays(8);
@@ -35,6 +38,18 @@ public record Contact(
         if (textsPerHour < 1) {
             throw new IllegalArgumentException("textsPerHour must be at least 1: " + textsPerHour);
         }
+    }
+
+    /** Somebody who is not told that all is well. */
+    public Contact(
+            String id,
+            String name,
+            ZoneId zone,
+            Language language,
+            List<Line> lines,
+            List<QuietHours> quiet,
+            int textsPerHour) {
+        this(id, name, zone, language, lines, quiet, textsPerHour, Optional.empty());
     }
 
     /**

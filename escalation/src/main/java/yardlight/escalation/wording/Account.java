@@ -2,8 +2,6 @@ package yardlight.escalation.wording;
 
 import java.math.BigDecimal;
 import java.time.Instant;
-import java.time.LocalTime;
-import java.util.Locale;
 import java.util.Optional;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.Measured;
@@ -89,17 +87,8 @@ final class Account {
                 .orElse("");
     }
 
-    /** "2:13 AM". Spelled out here, because the JDK's own forms differ from release to release. */
     private String clock(Optional<Instant> instant) {
-        return instant.map(at -> LocalTime.ofInstant(at, subject.site().zone()))
-                .map(time -> String.format(
-                        Locale.ROOT,
-                        "%s:%s%s %s",
-                        (time.getHour() + 11) % 12 + 1,
-                        time.getMinute() / 10,
-                        time.getMinute() % 10,
-                        time.getHour() < 12 ? "AM" : "PM"))
-                .orElse("");
+        return instant.map(at -> Hour.of(at, subject.site().zone())).orElse("");
     }
 
     /** The words with what leads up to them; nothing at all when there are no words. */

@@ -1,10 +1,13 @@
 package yardlight.escalation.wording;
 
+import java.time.DayOfWeek;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
 final class English implements Phrases {
 
+    private static final List<String> DAYS = List.of("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun");
     private static final Map<String, String> CONDITIONS = Map.of("power-off", "POWER OFF", "comms-loss", "COMMS LOST");
 
     @Override
@@ -65,5 +68,70 @@ final class English implements Phrases {
     @Override
     public String then() {
         return "then";
+    }
+
+    @Override
+    public String day(DayOfWeek day) {
+        return DAYS.get(day.getValue() - 1);
+    }
+
+    @Override
+    public String sitesReporting(int sites) {
+        return switch (sites) {
+            case 0 -> "No site sends heartbeats";
+            case 1 -> "The site is reporting";
+            default -> "All " + sites + " sites reporting";
+        };
+    }
+
+    @Override
+    public String sitesSilent(int silent, int sites) {
+        return sites == 1 ? "The site is silent" : silent + " of " + sites + " sites silent";
+    }
+
+    @Override
+    public String inAlarm(int alarms) {
+        return alarms + " in alarm";
+    }
+
+    @Override
+    public String aside(int alarms) {
+        return alarms + " put aside";
+    }
+
+    @Override
+    public String unwatched(int sites) {
+        return sites == 1 ? "1 site sends no heartbeats" : sites + " sites send no heartbeats";
+    }
+
+    @Override
+    public String late(String due) {
+        return "late, due " + due;
+    }
+
+    @Override
+    public String unproven() {
+        return "Not proven for 30 days";
+    }
+
+    @Override
+    public String lines() {
+        return "lines";
+    }
+
+    @Override
+    public String way(Way way) {
+        return "line " + way.number() + (way.channel().isEmpty() ? "" : " (" + way.channel() + ")");
+    }
+
+    @Override
+    public String proven(Way way, long days) {
+        String when = days < 1 ? "today" : days == 1 ? "yesterday" : days + " days ago";
+        return "L" + way(way).substring(1) + " proven " + when;
+    }
+
+    @Override
+    public String test(Way way) {
+        return "Yardlight test, no alarm: this is " + way(way);
     }
 }

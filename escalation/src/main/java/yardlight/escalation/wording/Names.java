@@ -1,6 +1,7 @@
 package yardlight.escalation.wording;
 
 import java.util.Locale;
+import yardlight.escalation.setup.Site;
 
 /**
  * Site and point as they stand in a text, in capitals of the GSM alphabet.
@@ -14,9 +15,18 @@ record Names(String site, String point) {
     private static final int ASSURED = 30;
 
     static Names of(Subject subject, Phrases phrases) {
-        String site = capitals(subject.site().name(), subject.site().id());
+        String site = whole(subject.site());
         String point = capitals(subject.point().name(), subject.point().id());
         return new Names(site, pointBefore(subject.alarm().key().condition(), point, phrases));
+    }
+
+    /** A site alone, in as many septets as a name has a right to. */
+    static String site(Site site) {
+        return Shortening.to(ASSURED, whole(site));
+    }
+
+    private static String whole(Site site) {
+        return capitals(site.name(), site.id());
     }
 
     /** "BOX" is our own word, to be translated, and "POWER PUMP POWER OFF" says power twice. */

@@ -1,5 +1,6 @@
 package yardlight.escalation.wording;
 
+import java.time.DayOfWeek;
 import yardlight.escalation.setup.Language;
 
 /**
@@ -49,4 +50,36 @@ interface Phrases {
 
     /** Between the worst alarm and the next. */
     String then();
+
+    /** In three letters. */
+    String day(DayOfWeek day);
+
+    /** All of them. */
+    String sitesReporting(int sites);
+
+    String sitesSilent(int silent, int sites);
+
+    String inAlarm(int alarms);
+
+    /** Alarms that are kept from people. */
+    String aside(int alarms);
+
+    /** Sites from which nobody expects to hear. */
+    String unwatched(int sites);
+
+    String late(String due);
+
+    /** Before the ways that nothing has shown to work for 30 days. */
+    String unproven();
+
+    /** Of a person, several of them. */
+    String lines();
+
+    /** One of them; without its channel when that is empty. */
+    String way(Way way);
+
+    /** When a way was last shown to work; 0 days ago is today. */
+    String proven(Way way, long days);
+
+    String test(Way way);
 }

@@ -1,10 +1,13 @@
 package yardlight.escalation.wording;
 
+import java.time.DayOfWeek;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
 final class Spanish implements Phrases {
 
+    private static final List<String> DAYS = List.of("lun", "mar", "mié", "jue", "vie", "sáb", "dom");
     private static final Map<String, String> CONDITIONS = Map.ofEntries(
             Map.entry("high-high", "ALTO-ALTO"),
             Map.entry("high", "ALTO"),
@@ -86,5 +89,70 @@ final class Spanish implements Phrases {
     @Override
     public String then() {
         return "luego";
+    }
+
+    @Override
+    public String day(DayOfWeek day) {
+        return DAYS.get(day.getValue() - 1);
+    }
+
+    @Override
+    public String sitesReporting(int sites) {
+        return switch (sites) {
+            case 0 -> "Ningún sitio manda señal de vida";
+            case 1 -> "El sitio reporta";
+            default -> "Los " + sites + " sitios reportan";
+        };
+    }
+
+    @Override
+    public String sitesSilent(int silent, int sites) {
+        return sites == 1 ? "El sitio está en silencio" : silent + " de " + sites + " sitios en silencio";
+    }
+
+    @Override
+    public String inAlarm(int alarms) {
+        return alarms + " en alarma";
+    }
+
+    @Override
+    public String aside(int alarms) {
+        return alarms == 1 ? "1 aplazada" : alarms + " aplazadas";
+    }
+
+    @Override
+    public String unwatched(int sites) {
+        return sites == 1 ? "1 sitio no manda señal de vida" : sites + " sitios no mandan señal de vida";
+    }
+
+    @Override
+    public String late(String due) {
+        return "tarde, era " + due;
+    }
+
+    @Override
+    public String unproven() {
+        return "Sin prueba en 30 días";
+    }
+
+    @Override
+    public String lines() {
+        return "líneas";
+    }
+
+    @Override
+    public String way(Way way) {
+        return "línea " + way.number() + (way.channel().isEmpty() ? "" : " (" + way.channel() + ")");
+    }
+
+    @Override
+    public String proven(Way way, long days) {
+        String when = days < 1 ? "hoy" : days == 1 ? "ayer" : "hace " + days + " días";
+        return "L" + way(way).substring(1) + " probada " + when;
+    }
+
+    @Override
+    public String test(Way way) {
+        return "Prueba de Yardlight, no es alarma: esta es la " + way(way);
     }
 }

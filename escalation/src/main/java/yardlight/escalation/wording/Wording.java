@@ -25,4 +25,14 @@ public final class Wording {
                 ? OneAlarm.text(subjects.get(0), answering, phrases)
                 : ManyAlarms.text(subjects, answering, phrases);
     }
+
+    /** The text that tells somebody how everything stands. */
+    public static String allsWell(Wellbeing being, Language language) {
+        return AllsWellText.text(being, Phrases.in(language));
+    }
+
+    /** The text that tries one line of its reader. */
+    public static String test(Way way, Answering answering, Language language) {
+        return TestText.text(way, answering, Phrases.in(language));
+    }
 }

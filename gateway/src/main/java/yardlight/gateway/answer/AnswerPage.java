@@ -28,9 +28,11 @@ class AnswerPage {
     private final Followed followed;
     private final AnswerSheets sheets;
     private final Lane lane;
+    private final Proving proving;
     private final InstantSource clock;
 
-    AnswerPage(Followed followed, AnswerSheets sheets, Lane lane, InstantSource clock) {
+    AnswerPage(Followed followed, AnswerSheets sheets, Lane lane, Proving proving, InstantSource clock) {
+        this.proving = proving;
         this.followed = followed;
         this.sheets = sheets;
         this.lane = lane;
@@ -49,9 +51,12 @@ class AnswerPage {
     View answer(@PathVariable String token) {
         Instant now = clock.instant();
         AnswerLink link = follow(token, now);
-        if (link.usedAt().isEmpty()
-                && lane.decide(new Stimulus.AnswerNotice(link.notice(), "link")) instanceof Answer.Done) {
-            followed.use(link, now);
+        if (link.usedAt().isEmpty()) {
+            boolean refused = lane.decide(new Stimulus.AnswerNotice(link.notice(), "link")) instanceof Answer.Refusal;
+            if (!refused) {
+                followed.use(link, now);
+            }
+            proving.linkUsed(link.notice());
         }
         var back = new RedirectView("/a/" + token, true);
         back.setStatusCode(HttpStatus.SEE_OTHER);

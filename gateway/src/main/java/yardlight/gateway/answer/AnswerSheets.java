@@ -10,6 +10,7 @@ import yardlight.db.alarm.Told;
 import yardlight.db.link.AnswerLink;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.notice.Notice;
+import yardlight.escalation.notice.Purpose;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Setup;
 import yardlight.gateway.page.Clockface;
@@ -36,6 +37,9 @@ class AnswerSheets {
                 told.notice(link.notice()).orElseThrow(() -> Problem.notFound("this text is not kept any more"));
         Setup setup = inForce.setup();
         Locale locale = locale(setup.contacts().get(notice.contact()));
+        if (notice.purpose() == Purpose.TEST) {
+            return test(link, notice, locale);
+        }
         List<Alarm> alarms = told.about(notice.id());
         boolean waiting = alarms.stream().anyMatch(alarm -> alarm.state().awaitsAnswer());
         return new AnswerSheet(
@@ -45,6 +49,18 @@ class AnswerSheets {
                 alarms.stream().map(alarm -> line(alarm, setup, now, locale)).toList(),
                 waiting && link.usedAt().isEmpty(),
                 say("answer.button", locale),
+                say("answer.caution", locale));
+    }
+
+    private AnswerSheet test(AnswerLink link, Notice notice, Locale locale) {
+        boolean open = link.usedAt().isEmpty();
+        return new AnswerSheet(
+                locale.getLanguage(),
+                say("answer.test.title", locale),
+                notice.text(),
+                List.of(say(open ? "answer.test.open" : "answer.test.done", locale)),
+                open,
+                say("answer.test.button", locale),
                 say("answer.caution", locale));
     }
 

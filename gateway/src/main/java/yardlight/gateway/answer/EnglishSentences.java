@@ -76,6 +76,11 @@ final class EnglishSentences implements Sentences {
     }
 
     @Override
+    public String works(Collection<String> lines) {
+        return "Thank you. The test got to you by line " + Lists.plain(lines) + ".";
+    }
+
+    @Override
     public String stop() {
         return "You are still called: only the owner can take you off. Your wish is in the log.";
     }

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import yardlight.db.alarm.Alarms;
 import yardlight.escalation.Entry;
+import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.reply.ReplyReader;
 import yardlight.escalation.reply.Said;
 import yardlight.escalation.setup.Contact;
@@ -39,9 +40,11 @@ class Replies implements Asked {
     private final SetupInForce inForce;
     private final Lane lane;
     private final LogBook log;
+    private final Proving proving;
     private final Clocks clocks;
 
-    Replies(Alarms alarms, SetupInForce inForce, Lane lane, LogBook log, Clocks clocks) {
+    Replies(Alarms alarms, SetupInForce inForce, Lane lane, LogBook log, Proving proving, Clocks clocks) {
+        this.proving = proving;
         this.alarms = alarms;
         this.inForce = inForce;
         this.lane = lane;
@@ -58,7 +61,7 @@ class Replies implements Asked {
     Outcome take(Sender sender, String text) {
         Setup setup = inForce.setup();
         List<Contact> people = sender.among(setup);
-        Outcome outcome = people.isEmpty() ? stranger(text) : known(people, ReplyReader.read(text), setup);
+        Outcome outcome = people.isEmpty() ? stranger(text) : known(people, sender, ReplyReader.read(text));
         record(sender, people, text, outcome);
         return outcome;
     }
@@ -69,11 +72,28 @@ class Replies implements Asked {
         return Outcome.nothing(machine ? "" : Sentences.in(Language.EN).stranger());
     }
 
-    private Outcome known(List<Contact> people, Said said, Setup setup) {
+    /** An answer to a test is answered as such, unless there is more in it. */
+    private Outcome known(List<Contact> people, Sender sender, Said said) {
+        Calls calls = calls(people);
+        Outcome outcome = meant(calls, said);
+        List<String> works = proving.replied(people, sender, said);
+        boolean test = said instanceof Said.Ok ok
+                && (ok.codes().isEmpty()
+                        ? calls.waiting().codesOf(calls.ids()).isEmpty()
+                        : ok.codes().stream().allMatch(code -> code <= LineHealth.Test.LAST_CODE));
+        return works.isEmpty() || !test
+                ? outcome
+                : Outcome.nothing(oneLine(calls.sentences().works(works)));
+    }
+
+    private Calls calls(List<Contact> people) {
         Contact person = people.get(0);
         Sentences sentences = Sentences.in(person.language());
         Set<String> ids = people.stream().map(Contact::id).collect(Collectors.toSet());
-        var calls = new Calls(Waiting.of(alarms.current()), ids, person, sentences, setup, clocks);
+        return new Calls(Waiting.of(alarms.current()), ids, person, sentences, inForce.setup(), clocks);
+    }
+
+    private Outcome meant(Calls calls, Said said) {
         if (said instanceof Said.Ok ok) {
             return calls.ok(ok.codes(), lane);
         }
@@ -83,7 +103,7 @@ class Replies implements Asked {
         if (said instanceof Said.Hold hold) {
             return calls.hold(hold, lane);
         }
-        return Outcome.nothing(oneLine(told(said, calls, sentences)));
+        return Outcome.nothing(oneLine(told(said, calls, calls.sentences())));
     }
 
     private static String told(Said said, Calls calls, Sentences sentences) {

@@ -2,6 +2,7 @@ package yardlight.gateway.answer;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Line;
 import yardlight.escalation.setup.Setup;
@@ -21,6 +22,14 @@ final class Sender {
     List<Contact> among(Setup setup) {
         return setup.contacts().values().stream()
                 .filter(contact -> contact.lines().stream().anyMatch(this::uses))
+                .toList();
+    }
+
+    /** The places of those of a contact's lines that it can have come from. */
+    List<Integer> lines(Contact contact) {
+        return IntStream.range(0, contact.lines().size())
+                .filter(place -> uses(contact.lines().get(place)))
+                .boxed()
                 .toList();
     }
 

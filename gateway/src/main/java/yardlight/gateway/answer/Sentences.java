@@ -42,6 +42,9 @@ interface Sentences {
 
     String calledFirst(List<String> names);
 
+    /** A test got there; the lines are numbers with their channels. */
+    String works(Collection<String> lines);
+
     /** Nobody is taken off a ladder by a text of their own. */
     String stop();
 }

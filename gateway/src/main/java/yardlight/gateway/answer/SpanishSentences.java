@@ -78,6 +78,11 @@ final class SpanishSentences implements Sentences {
     }
 
     @Override
+    public String works(Collection<String> lines) {
+        return "Gracias. La prueba le llegó por la línea " + Lists.plain(lines) + ".";
+    }
+
+    @Override
     public String stop() {
         return "Se le sigue llamando: solo el dueño puede quitarlo. Su deseo está en el registro.";
     }

@@ -8,6 +8,7 @@ import java.util.List;
  * @param waiting alarms that nobody has answered
  * @param taken alarms that somebody has, and what is over but not reset
  * @param aside alarms that are kept from people
+ * @param people whom a ladder can call, and by what they can be reached
  * @param unset points that had alarms and that nobody has set up
  * @param silentChannels what the channels say that cannot send
  * @param empty whether nothing at all is set up
@@ -18,6 +19,7 @@ record Sheet(
         List<Card> taken,
         List<Card> aside,
         List<Place> places,
+        List<Person> people,
         List<String> unset,
         List<String> silentChannels,
         boolean empty) {
@@ -52,6 +54,14 @@ record Sheet(
      * @param alarms how many of its alarms are not normal
      */
     record Place(String name, List<String> heard, int alarms) {}
+
+    /**
+     * One contact.
+     *
+     * @param reached when something last showed that they can be reached
+     * @param unproven their lines that nothing has shown to work for 30 days; may be empty
+     */
+    record Person(String id, String name, String reached, String unproven) {}
 
     public boolean calm() {
         return waiting.isEmpty() && taken.isEmpty();

@@ -23,6 +23,7 @@ class Sheets {
 
     private final Alarms alarms;
     private final HeardBoxes boxes;
+    private final Reached reached;
     private final Unset unset;
     private final SetupInForce inForce;
     private final List<Channel> channels;
@@ -31,12 +32,14 @@ class Sheets {
     Sheets(
             Alarms alarms,
             HeardBoxes boxes,
+            Reached reached,
             Unset unset,
             SetupInForce inForce,
             List<Channel> channels,
             InstantSource clock) {
         this.alarms = alarms;
         this.boxes = boxes;
+        this.reached = reached;
         this.unset = unset;
         this.inForce = inForce;
         this.channels = channels;
@@ -58,6 +61,7 @@ class Sheets {
                                 && !one.alarm().state().withheld()),
                 which(current, cards, one -> one.alarm().state().withheld()),
                 new Places(boxes.all(), now).of(setup, current),
+                reached.of(setup, now),
                 unset.of(setup),
                 cannotSend(channels, setup),
                 setup.sites().isEmpty());

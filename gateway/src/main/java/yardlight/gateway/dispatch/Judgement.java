@@ -3,7 +3,6 @@ package yardlight.gateway.dispatch;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import yardlight.channels.Attempt;
@@ -76,14 +75,7 @@ record Judgement(Outgoing sent, String channel, Instant now, Function<Outgoing, 
     }
 
     private Entry line(String words) {
-        Map<String, String> about = Map.of(
-                "notice",
-                sent.id(),
-                "contact",
-                sent.notice().contact(),
-                "callout",
-                sent.notice().callouts().get(0));
-        return new Entry(Entry.What.ATTEMPT, about, words);
+        return new Entry(Entry.What.ATTEMPT, sent.notice().about(), words);
     }
 
     private static Duration longer(Duration ours, Optional<Duration> theirs) {

@@ -33,6 +33,7 @@ record StimulusWork(Stimulus stimulus) implements Work<Answer> {
             case CALLOUT_DUE -> due(Kind.CALLOUT, ((Stimulus.CalloutDue) stimulus).callout());
             case DESK_DUE -> due(Kind.DESK, ((Stimulus.DeskDue) stimulus).contact());
             case BOX_DUE -> due(Kind.BOX, ((Stimulus.BoxDue) stimulus).box());
+            case ALLS_WELL_DUE -> due(Kind.WELL, ((Stimulus.AllsWellDue) stimulus).contact());
             case REPORTED,
                     BEAT,
                     ACKNOWLEDGE,
@@ -43,6 +44,10 @@ record StimulusWork(Stimulus stimulus) implements Work<Answer> {
                     NOTICE_FATE,
                     OVERDUE,
                     CARRIER,
+                    PUT_OFF,
+                    TEST_LINE,
+                    REPLIED,
+                    LINK_USED,
                     HANDOVER,
                     SETUP_CHANGED -> Optional.empty();
         };

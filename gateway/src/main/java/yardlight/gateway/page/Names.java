@@ -19,6 +19,11 @@ public record Names(Setup setup) {
         return Optional.ofNullable(setup.contacts().get(id)).map(Contact::name).orElse(id);
     }
 
+    /** {@code line 2 (mail)}; the place counts from 0. */
+    public static String line(int place, String channel) {
+        return "line " + (place + 1) + " (" + channel + ")";
+    }
+
     /** The zone of a site's clock; UTC where nobody has said. */
     public ZoneId zone(String site) {
         return setup.site(site).map(Site::zone).orElse(ZoneOffset.UTC);

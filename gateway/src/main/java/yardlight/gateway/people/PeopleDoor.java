@@ -76,7 +76,8 @@ class PeopleDoor {
         requests.requestMatchers(HttpMethod.PUT, "/api/v1/setup").hasRole(OWNER);
         requests.requestMatchers("/api/v1/boxes/**", "/api/v1/logins/**").hasRole(OWNER);
         requests.requestMatchers(HttpMethod.POST, "/api/v1/alarms/*/reset").hasRole(OWNER);
-        requests.requestMatchers(HttpMethod.POST, "/api/v1/alarms/**", "/alarms/**")
+        requests.requestMatchers(
+                        HttpMethod.POST, "/api/v1/alarms/**", "/alarms/**", "/api/v1/contacts/**", "/contacts/**")
                 .hasRole(HAND);
         requests.anyRequest().hasRole(READER);
     }

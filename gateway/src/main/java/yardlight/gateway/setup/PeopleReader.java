@@ -10,12 +10,13 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.proof.AllsWell;
 import yardlight.escalation.quiet.QuietHours;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Language;
 import yardlight.gateway.document.Fields;
 
-/** Reads contacts: their lines and their quiet hours. */
+/** Reads contacts: their lines, their quiet hours, and when they are told that all is well. */
 final class PeopleReader {
 
     private static final int USUAL_TEXTS_PER_HOUR = 20;
@@ -39,9 +40,17 @@ final class PeopleReader {
                 fields.as("language", "must be en or es", Language::of).orElse(Language.EN),
                 fields.objects("lines").stream().map(lines::read).toList(),
                 quiet(fields, zone),
-                fields.whole("textsPerHour", 1, 1_000).orElse(USUAL_TEXTS_PER_HOUR));
+                fields.whole("textsPerHour", 1, 1_000).orElse(USUAL_TEXTS_PER_HOUR),
+                fields.object("allsWell").flatMap(one -> allsWell(one, zone)));
         fields.nothingElse();
         return contact;
+    }
+
+    private static Optional<AllsWell> allsWell(Fields fields, ZoneId zone) {
+        Optional<LocalTime> at = time(fields, "at");
+        Set<DayOfWeek> days = days(fields);
+        fields.nothingElse();
+        return at.filter(any -> !days.isEmpty()).map(time -> new AllsWell(time, zone, days));
     }
 
     private static List<QuietHours> quiet(Fields fields, ZoneId zone) {
@@ -63,6 +72,9 @@ final class PeopleReader {
             fields.fault("to", "must not be the same as from");
             return Optional.empty();
         }
+        if (days.isEmpty()) {
+            return Optional.empty();
+        }
         return from.flatMap(start -> to.map(end -> new QuietHours(start, end, zone, lets, days)));
     }
 
@@ -79,7 +91,7 @@ final class PeopleReader {
         for (String word : fields.texts("days")) {
             int place = DAYS.indexOf(word.toLowerCase(Locale.ROOT));
             if (place < 0) {
-                fields.fault("days", "must be of " + String.join(", ", DAYS));
+                fields.fault("days", "must be of " + String.join(", ", DAYS) + ": " + word);
             } else {
                 days.add(DayOfWeek.of(place + 1));
             }

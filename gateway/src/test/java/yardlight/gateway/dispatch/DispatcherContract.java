@@ -65,6 +65,8 @@ abstract class DispatcherContract extends DispatchStage {
         assertThat(attempts()).containsExactly("sms-mail deferred 451 later", "sms-mail accepted taken");
         assertThat(count("log_line where what = 'attempt' and words like 'put off until%'"))
                 .isEqualTo(1);
+        assertThat(count("line_health where trouble = 'sms-mail: 451 later' and handed_over_at is not null"))
+                .isEqualTo(1);
     }
 
     @Test

@@ -53,6 +53,10 @@ class RightsTest {
         decided.put("DELETE /api/v1/boxes/{box}/keys/{key}", Who.OWNER);
         decided.put("GET /api/v1/logins", Who.OWNER);
         decided.put("PUT /api/v1/logins/{login}", Who.OWNER);
+        decided.put("GET /api/v1/lines", Who.READER_UP);
+        decided.put("POST /api/v1/contacts/{id}/lines/{line}/test", Who.HAND_UP);
+        decided.put("GET /contacts/{id}", Who.READER_UP);
+        decided.put("POST /contacts/{id}/lines/{line}/test", Who.HAND_UP);
         decided.put("GET /api/v1/alarms", Who.READER_UP);
         decided.put("GET /api/v1/alarms/{id}", Who.READER_UP);
         decided.put("POST /api/v1/alarms/{id}/acknowledge", Who.HAND_UP);

@@ -20,6 +20,7 @@ import yardlight.channels.mail.SmtpChannel;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Rung;
+import yardlight.escalation.proof.AllsWell;
 import yardlight.escalation.quiet.QuietHours;
 import yardlight.escalation.roster.Relief;
 import yardlight.escalation.setup.Contact;
@@ -108,7 +109,9 @@ class SetupReaderTest {
                 points: [{id: pump, site: m, suppressedWhile: [power-pump/power-off], inService: false, reAlarm: PT8H}]
                 contacts:
                   - {id: ana, lines: [{channel: mail, address: a@b.example}],
-                     quiet: [{from: "22:00", to: "06:00", lets: critical, days: [fri, Sat]}]}
+                     quiet: [{from: "22:00", to: "06:00", lets: critical, days: [fri, Sat]}],
+                     allsWell: {at: "07:00", days: [mon, Fri]}}
+                  - {id: ben, zone: America/Denver, lines: [{channel: mail, address: b@b.example}], allsWell: {at: "06:30"}}
                 ladders: [{id: l, rungs: [{call: [ana], wait: PT1M}]}]
                 """));
 
@@ -118,6 +121,10 @@ class SetupReaderTest {
         assertThat(pump.timing().realarm()).contains(Duration.ofHours(8));
         assertThat(setup.contacts().get("ana").quiet().get(0).startingOn())
                 .isEqualTo(Set.of(DayOfWeek.FRIDAY, DayOfWeek.SATURDAY));
+        assertThat(setup.contacts().get("ana").allsWell())
+                .contains(new AllsWell(LocalTime.of(7, 0), CHICAGO, Set.of(DayOfWeek.MONDAY, DayOfWeek.FRIDAY)));
+        assertThat(setup.contacts().get("ben").allsWell())
+                .contains(AllsWell.daily(LocalTime.of(6, 30), ZoneId.of("America/Denver")));
     }
 
     @Test
@@ -158,9 +165,30 @@ class SetupReaderTest {
                 "{sites: [], sites: []} | #/sites",
                 "{a: &x [1], b: *x} | #/b",
                 "sites: [{id: Mesa 9, zone: America/Chicago, ladder: l}] | #/sites/0/id",
+                "contacts: [{id: ana, allsWell: 5}] | #/contacts/0/allsWell",
+                "contacts: [{id: ana, allsWell: {}}] | #/contacts/0/allsWell/at",
+                "contacts: [{id: ana, allsWell: {at: noonish}}] | #/contacts/0/allsWell/at",
+                "contacts: [{id: ana, allsWell: {at: 07:00, days: []}}] | #/contacts/0/allsWell/days",
+                "contacts: [{id: ana, allsWell: {at: 07:00, on: mon}}] | #/contacts/0/allsWell/on",
+                "contacts: [{id: ana, quiet: [{from: 21:00, to: 06:00, days: [frii]}]}] | #/contacts/0/quiet/0/days",
             })
     void refuses_what_is_of_another_kind(String yaml, String pointer) {
         assertThat(pointers(yaml)).contains(pointer);
+    }
+
+    @Test
+    void names_a_wrong_all_s_well_by_field_rule_and_value() {
+        Problem problem = catchThrowableOfType(
+                Problem.class,
+                () -> reader.read(Document.setupYaml(
+                        "contacts: [{id: ana, zone: UTC, lines: [{channel: mail, address: a@b.example}],"
+                                + " allsWell: {at: noonish, days: [mon, lunes]}}]")));
+
+        assertThat(problem.faults())
+                .extracting(fault -> fault.place() + " " + fault.detail())
+                .containsExactly(
+                        "#/contacts/0/allsWell/at must be a time such as \"21:00\": noonish",
+                        "#/contacts/0/allsWell/days must be of mon, tue, wed, thu, fri, sat, sun: lunes");
     }
 
     @Test

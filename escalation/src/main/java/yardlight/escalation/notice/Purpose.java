@@ -1,0 +1,22 @@
+package yardlight.escalation.notice;
+
+import java.util.Locale;
+
+/** What a notice is for. */
+public enum Purpose {
+    /** It calls somebody: it is about callouts. */
+    CALL,
+    /** It says that all is well, or what is not, at the time that the contact chose. About no callout. */
+    ALLS_WELL,
+    /** It tries one line, and goes by no other. About no callout. */
+    TEST;
+
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** The purpose with this word. */
+    public static Purpose of(String word) {
+        return valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_'));
+    }
+}
