@@ -48,6 +48,11 @@ final class Carriers {
                 .findFirst();
     }
 
+    /** Whether the contact has another line from this one on, whether or not its carrier is down. */
+    boolean has(String contact, int from) {
+        return draft.setup().line(contact, from).isPresent();
+    }
+
     /** By which line the notice goes out now; that of a contact who is gone stays where it is. */
     OptionalInt line(Notice notice) {
         Contact contact = draft.setup().contacts().get(notice.contact());

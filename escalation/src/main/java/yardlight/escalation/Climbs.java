@@ -56,12 +56,11 @@ final class Climbs {
         }
     }
 
-    /** A contact can be reached by no line now, but later: as if they had been asleep when the rung was called. */
-    void notNow(Callout callout, String contact) {
+    /** A contact can be reached by no line before {@code until}: as if they had been asleep when the rung was called. */
+    void notNow(Callout callout, String contact, Instant until) {
         if (callout.kind() != Callout.Kind.CALLING) {
             return;
         }
-        Instant until = draft.now().plus(Carriers.ASK_AGAIN);
         Callout.Facts facts = without(callout.facts(), contact, Map.of(contact, until));
         if (anybodyTold(facts, callout.place())) {
             draft.put(callout.with(facts));

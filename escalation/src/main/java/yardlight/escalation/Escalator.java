@@ -40,14 +40,15 @@ public final class Escalator {
             case ALARM_DUE -> new Reports(draft, calls).due(((Stimulus.AlarmDue) stimulus).key());
             case CALLOUT_DUE -> calls.climbs().due(((Stimulus.CalloutDue) stimulus).callout());
             case DESK_DUE -> new Desks(draft, notices).release(((Stimulus.DeskDue) stimulus).contact());
+            case NOTICE_DUE -> new Fates(draft, calls.climbs(), notices).due((Stimulus.NoticeDue) stimulus);
             case BOX_DUE -> new Silence(draft, calls).due((Stimulus.BoxDue) stimulus);
             case ACKNOWLEDGE -> new Answers(draft, calls).acknowledge((Stimulus.Acknowledge) stimulus);
             case ANSWER_NOTICE -> new Answers(draft, calls).answer((Stimulus.AnswerNotice) stimulus);
             case SHELVE -> new Answers(draft, calls).shelve((Stimulus.Shelve) stimulus);
             case UNSHELVE -> new Answers(draft, calls).unshelve((Stimulus.Unshelve) stimulus);
             case RESET -> new Answers(draft, calls).reset((Stimulus.Reset) stimulus);
-            case NOTICE_FATE -> new Fates(draft, calls.climbs()).take((Stimulus.NoticeFate) stimulus);
-            case OVERDUE -> new Fates(draft, calls.climbs()).overdue((Stimulus.Overdue) stimulus);
+            case NOTICE_FATE -> new Fates(draft, calls.climbs(), notices).take((Stimulus.NoticeFate) stimulus);
+            case OVERDUE -> new Fates(draft, calls.climbs(), notices).overdue((Stimulus.Overdue) stimulus);
             case CARRIER -> new Outages(draft, calls, notices).take((Stimulus.Carrier) stimulus);
             case HANDOVER -> new Answers(draft, calls).handover((Stimulus.Handover) stimulus);
             case SETUP_CHANGED -> new Reports(draft, calls).setup((Stimulus.SetupChanged) stimulus);

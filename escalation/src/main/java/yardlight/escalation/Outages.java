@@ -93,7 +93,8 @@ final class Outages {
             callouts(notice, callout -> calls.climbs().notReached(callout, notice.contact()));
         } else {
             notices.keepForCarrier(notice.onLine(0));
-            callouts(notice, callout -> calls.climbs().notNow(callout, notice.contact()));
+            Instant until = draft.now().plus(Carriers.ASK_AGAIN);
+            callouts(notice, callout -> calls.climbs().notNow(callout, notice.contact(), until));
         }
     }
 

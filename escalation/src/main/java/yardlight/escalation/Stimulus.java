@@ -18,6 +18,7 @@ public sealed interface Stimulus {
         ALARM_DUE,
         CALLOUT_DUE,
         DESK_DUE,
+        NOTICE_DUE,
         BOX_DUE,
         ACKNOWLEDGE,
         ANSWER_NOTICE,
@@ -71,6 +72,14 @@ public sealed interface Stimulus {
         @Override
         public Kind kind() {
             return Kind.DESK_DUE;
+        }
+    }
+
+    /** A carrier that took a notice should have said by now what became of it. */
+    record NoticeDue(String notice) implements Stimulus {
+        @Override
+        public Kind kind() {
+            return Kind.NOTICE_DUE;
         }
     }
 
@@ -134,8 +143,17 @@ public sealed interface Stimulus {
      * A carrier said what became of a notice.
      *
      * @param line the line by which it was sent
+     * @param receiptWithin for how long a carrier that took it may keep what became of it to itself; empty when it says
+     *     nothing later
      */
-    record NoticeFate(String notice, int line, Fate fate, String detail) implements Stimulus {
+    record NoticeFate(String notice, int line, Fate fate, String detail, Optional<Duration> receiptWithin)
+            implements Stimulus {
+
+        /** Nothing more is expected to be said. */
+        public NoticeFate(String notice, int line, Fate fate, String detail) {
+            this(notice, line, fate, detail, Optional.empty());
+        }
+
         @Override
         public Kind kind() {
             return Kind.NOTICE_FATE;

@@ -201,6 +201,25 @@ final class RandomNight {
                 Optional.empty());
     }
 
+    /** What a carrier says of a notice that it took, some of it long after it was of any use, and some of it twice. */
+    private void later(Instant taken, Notice notice) {
+        for (int i = random.nextInt(3); i >= 0; i--) {
+            Instant at = taken.plusSeconds(random.nextInt(400));
+            simulation.at(
+                    at,
+                    switch (random.nextInt(5)) {
+                        case 0 -> new Stimulus.Overdue(notice.id(), notice.line());
+                        case 1 -> new Stimulus.NoticeDue(notice.id());
+                        case 2 -> receipt(notice, Stimulus.Fate.REFUSED);
+                        default -> receipt(notice, Stimulus.Fate.DELIVERED);
+                    });
+        }
+    }
+
+    private static Stimulus receipt(Notice notice, Stimulus.Fate fate) {
+        return new Stimulus.NoticeFate(notice.id(), notice.line(), fate, "the carrier's receipt");
+    }
+
     private void carrierAndPeople(Happening happening) {
         for (Notice notice : happening.decision().changes().notices()) {
             if (notice.state() != NoticeState.QUEUED) {
@@ -212,9 +231,14 @@ final class RandomNight {
             if (random.nextInt(20) == 0) {
                 simulation.at(happening.at().plusSeconds(30), new Stimulus.Overdue(notice.id(), notice.line()));
             }
+            Instant said =
+                    happening.at().plusSeconds(random.nextInt(10) == 0 ? random.nextInt(900) : random.nextInt(4));
+            Optional<Duration> receipt = random.nextInt(3) == 0 ? Optional.of(Duration.ofMinutes(2)) : Optional.empty();
             simulation.at(
-                    happening.at().plusSeconds(random.nextInt(10) == 0 ? random.nextInt(900) : random.nextInt(4)),
-                    new Stimulus.NoticeFate(notice.id(), notice.line(), fate, "the carrier's words"));
+                    said, new Stimulus.NoticeFate(notice.id(), notice.line(), fate, "the carrier's words", receipt));
+            if (fate == Stimulus.Fate.HANDED_OVER && random.nextInt(3) == 0) {
+                later(said, notice);
+            }
             if (random.nextInt(5) == 0) {
                 Instant when = happening.at().plusSeconds(5L + random.nextInt(1200));
                 simulation.at(when, new Stimulus.AnswerNotice(notice.id(), "link"));

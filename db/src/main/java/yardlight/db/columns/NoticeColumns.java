@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.notice.Awaited;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
 
@@ -58,7 +59,9 @@ public final class NoticeColumns {
                     number("line", row -> row.notice().line()),
                     maybe("channel", KeptNotice::channel),
                     maybeTime("handed_over_at", KeptNotice::handedOverAt),
-                    maybeTime("delivered_at", KeptNotice::deliveredAt)));
+                    maybeTime("delivered_at", KeptNotice::deliveredAt),
+                    maybeTime("awaited_since", row -> row.notice().awaited().map(Awaited::since)),
+                    maybeTime("awaited_until", row -> row.notice().dueAt())));
 
     private NoticeColumns() {}
 
@@ -78,6 +81,12 @@ public final class NoticeColumns {
                 row.time("queued_at"),
                 row.maybeTime("held_until"),
                 row.maybe("bundled_into"),
-                row.number("line"));
+                row.number("line"),
+                awaited(row));
+    }
+
+    private static Optional<Awaited> awaited(Row row) throws SQLException {
+        Optional<Instant> until = row.maybeTime("awaited_until");
+        return row.maybeTime("awaited_since").flatMap(since -> until.map(end -> new Awaited(since, end)));
     }
 }

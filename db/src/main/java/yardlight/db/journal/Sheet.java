@@ -70,6 +70,7 @@ public final class Sheet implements Situation {
     /** Comes back with the callouts of those notices that are looked into. */
     private List<String> prepareNotices(Wants wants) {
         var looked = new ArrayList<>(wants.answered);
+        looked.addAll(wants.followed);
         wants.desks.forEach(contact -> slice.picture.desk(contact).waiting().forEach(one -> looked.add(one.notice())));
         var all = new ArrayList<>(wants.notices);
         all.addAll(looked);

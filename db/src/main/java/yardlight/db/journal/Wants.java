@@ -26,6 +26,10 @@ public final class Wants {
     final Set<String> callouts = new LinkedHashSet<>();
     final Set<String> notices = new LinkedHashSet<>();
     final Set<String> answered = new LinkedHashSet<>();
+
+    /** Notices whose callouts decide how it goes on with them. */
+    final Set<String> followed = new LinkedHashSet<>();
+
     final Set<String> boxes = new LinkedHashSet<>();
     final Set<String> desks = new LinkedHashSet<>();
     boolean people;
@@ -49,7 +53,8 @@ public final class Wants {
             case CALLOUT_DUE -> callout(((Stimulus.CalloutDue) stimulus).callout());
             case DESK_DUE -> desks.add(((Stimulus.DeskDue) stimulus).contact());
             case ANSWER_NOTICE -> answered.add(((Stimulus.AnswerNotice) stimulus).notice());
-            case NOTICE_FATE -> notices.add(((Stimulus.NoticeFate) stimulus).notice());
+            case NOTICE_FATE -> fate((Stimulus.NoticeFate) stimulus);
+            case NOTICE_DUE -> followed.add(((Stimulus.NoticeDue) stimulus).notice());
             case OVERDUE -> notices.add(((Stimulus.Overdue) stimulus).notice());
             case CARRIER -> carrier((Stimulus.Carrier) stimulus);
             case SETUP_CHANGED -> changed(((Stimulus.SetupChanged) stimulus).setup());
@@ -57,6 +62,10 @@ public final class Wants {
                 // Says who is on call by the setup, which is always at hand.
             }
         }
+    }
+
+    private void fate(Stimulus.NoticeFate said) {
+        (said.receiptWithin().isPresent() ? followed : notices).add(said.notice());
     }
 
     private void reported(Stimulus.Reported posted) {

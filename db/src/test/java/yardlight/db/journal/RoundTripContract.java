@@ -27,6 +27,7 @@ import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.ladder.Place;
+import yardlight.escalation.notice.Awaited;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
 import yardlight.escalation.quiet.Desk;
@@ -93,7 +94,8 @@ abstract class RoundTripContract {
                         AT,
                         Optional.of(AT.plusSeconds(1)),
                         Optional.of("n-other"),
-                        1))
+                        1,
+                        Optional.of(new Awaited(AT, AT.plusSeconds(120)))))
                 .toList();
 
         Sheet read = stored(new Changes(List.of(), List.of(), notices, List.of(), List.of(), Map.of()));

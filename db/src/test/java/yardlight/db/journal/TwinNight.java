@@ -99,6 +99,7 @@ final class TwinNight {
                 Optional.of(new DueKey(DueKey.Kind.ALARM, AlarmColumns.key(((Stimulus.AlarmDue) stimulus).key())));
             case CALLOUT_DUE ->
                 Optional.of(new DueKey(DueKey.Kind.CALLOUT, ((Stimulus.CalloutDue) stimulus).callout()));
+            case NOTICE_DUE -> Optional.of(new DueKey(DueKey.Kind.NOTICE, ((Stimulus.NoticeDue) stimulus).notice()));
             case DESK_DUE -> Optional.of(new DueKey(DueKey.Kind.DESK, ((Stimulus.DeskDue) stimulus).contact()));
             case BOX_DUE -> Optional.of(new DueKey(DueKey.Kind.BOX, ((Stimulus.BoxDue) stimulus).box()));
             default -> Optional.empty();
@@ -106,7 +107,7 @@ final class TwinNight {
     }
 
     private Stimulus stimulus() {
-        return switch (random.nextInt(14)) {
+        return switch (random.nextInt(15)) {
             case 0, 1, 2 -> reported();
             case 3 -> new Stimulus.Beat("mesa-9-box", Heartbeat.BARE);
             case 4 -> new Stimulus.AlarmDue(key());
@@ -121,8 +122,10 @@ final class TwinNight {
                                 id,
                                 random.nextInt(2),
                                 random.nextBoolean() ? Stimulus.Fate.HANDED_OVER : Stimulus.Fate.REFUSED,
-                                "250 taken"))
+                                "250 taken",
+                                random.nextBoolean() ? Optional.empty() : Optional.of(Duration.ofMinutes(2))))
                         .orElseGet(this::reported);
+            case 13 -> notice().<Stimulus>map(Stimulus.NoticeDue::new).orElseGet(this::reported);
             case 11 ->
                 new Stimulus.Carrier(random.nextInt(3) > 0 ? "sms-mail" : "mail", random.nextBoolean(), "421 busy");
             case 12 ->

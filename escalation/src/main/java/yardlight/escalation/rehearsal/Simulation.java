@@ -87,6 +87,8 @@ public final class Simulation {
                         due("callout " + callout.id(), callout.dueAt(), new Stimulus.CalloutDue(callout.id())));
         changes.desks()
                 .forEach(desk -> due("desk " + desk.contact(), desk.dueAt(), new Stimulus.DeskDue(desk.contact())));
+        changes.notices()
+                .forEach(notice -> due("notice " + notice.id(), notice.dueAt(), new Stimulus.NoticeDue(notice.id())));
         changes.boxes().forEach(box -> due("box " + box.box(), box.deadline(), new Stimulus.BoxDue(box.box())));
         var happening = new Happening(now, stimulus, decision);
         watchers.forEach(watcher -> watcher.accept(happening));

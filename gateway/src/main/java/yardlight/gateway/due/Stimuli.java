@@ -29,6 +29,7 @@ final class Stimuli {
             case ALARM -> new Stimulus.AlarmDue(AlarmColumns.key(key.subject()));
             case CALLOUT -> new Stimulus.CalloutDue(key.subject());
             case DESK -> new Stimulus.DeskDue(key.subject());
+            case NOTICE -> new Stimulus.NoticeDue(key.subject());
             case BOX -> new Stimulus.BoxDue(key.subject(), leap.last().orElse(Instant.EPOCH));
         };
     }
