@@ -70,6 +70,24 @@ final class Climbs {
         }
     }
 
+    /** A contact can be reached by no line any more. Nobody waits for them, nor for the end of their quiet hours. */
+    void gone(Callout callout, String contact) {
+        var held = new TreeMap<>(callout.facts().held());
+        held.remove(contact);
+        boolean waits = callout.kind() == Callout.Kind.CALLING;
+        boolean told = callout.facts().told().contains(contact);
+        Callout.Facts facts =
+                without(callout.facts().withReached(callout.facts().told(), held), contact, Map.of());
+        Place place = callout.place();
+        if (waits && (!told || anybodyTold(facts, place))) {
+            draft.put(callout.with(facts));
+        } else {
+            draft.log(facts, "goes on at once: no line to " + contact + " is left");
+            Optional<Place> next = waits ? place.nextRung(draft.ladder(facts.site())) : Optional.of(place);
+            enter(facts, next, place);
+        }
+    }
+
     private static Callout.Facts without(Callout.Facts facts, String contact, Map<String, Instant> asleep) {
         var told = new TreeSet<>(facts.told());
         told.remove(contact);

@@ -22,6 +22,7 @@ public record Entry(What what, Map<String, String> about, String words) {
         NOTICE,
         ATTEMPT,
         CARRIER,
+        LINE,
         ANSWER,
         BOX,
         ROSTER,

@@ -8,7 +8,7 @@ import yardlight.escalation.wording.Links;
  * else; the same arguments always give the same decision, apart from the answer codes, which are drawn.
  *
  * <p>Each stimulus is taken by the class that has its rules: {@link Reports} what boxes say, {@link Silence} what they
- * do not say, {@link Answers} what people do, {@link Fates} and {@link Outages} what carriers do; {@link Calls}, {@link Climbs} and {@link
+ * do not say, {@link Answers} what people do, {@link Stops} what they want no more of, {@link Fates} and {@link Outages} what carriers do; {@link Calls}, {@link Climbs} and {@link
  * Endings} are the life of a callout, {@link Notices} and {@link Desks} what reaches a person of it and when.
  */
 public final class Escalator {
@@ -50,8 +50,15 @@ public final class Escalator {
             case NOTICE_FATE -> new Fates(draft, calls.climbs(), notices).take((Stimulus.NoticeFate) stimulus);
             case OVERDUE -> new Fates(draft, calls.climbs(), notices).overdue((Stimulus.Overdue) stimulus);
             case CARRIER -> new Outages(draft, calls, notices).take((Stimulus.Carrier) stimulus);
+            case STOPPED -> new Stops(draft, calls, notices).take((Stimulus.Stopped) stimulus);
             case HANDOVER -> new Answers(draft, calls).handover((Stimulus.Handover) stimulus);
-            case SETUP_CHANGED -> new Reports(draft, calls).setup((Stimulus.SetupChanged) stimulus);
+            case SETUP_CHANGED -> setup(draft, calls, notices, (Stimulus.SetupChanged) stimulus);
         };
+    }
+
+    private static Answer setup(Draft draft, Calls calls, Notices notices, Stimulus.SetupChanged changed) {
+        Answer answer = new Reports(draft, calls).setup(changed);
+        new Stops(draft, calls, notices).setup();
+        return answer;
     }
 }

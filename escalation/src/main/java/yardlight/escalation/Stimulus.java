@@ -28,6 +28,7 @@ public sealed interface Stimulus {
         NOTICE_FATE,
         OVERDUE,
         CARRIER,
+        STOPPED,
         HANDOVER,
         SETUP_CHANGED
     }
@@ -192,6 +193,18 @@ public sealed interface Stimulus {
         @Override
         public Kind kind() {
             return Kind.CARRIER;
+        }
+    }
+
+    /**
+     * A contact wants nothing more at an address of theirs, or takes it up again.
+     *
+     * @param words who said what, for the log
+     */
+    record Stopped(String contact, String address, boolean stopped, String words) implements Stimulus {
+        @Override
+        public Kind kind() {
+            return Kind.STOPPED;
         }
     }
 

@@ -21,6 +21,7 @@ import yardlight.escalation.notice.NoticeState;
 import yardlight.escalation.quiet.Restraint;
 import yardlight.escalation.rehearsal.Happening;
 import yardlight.escalation.rehearsal.Simulation;
+import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
 import yardlight.escalation.wording.Links;
@@ -45,6 +46,7 @@ final class RandomNight {
     private final Set<String> queued = new HashSet<>();
     private final Map<Happening, Set<String>> down = new IdentityHashMap<>();
     private Set<String> downNow = Set.of();
+    private boolean hadStops;
 
     RandomNight(long seed) {
         random = new Random(seed);
@@ -61,6 +63,10 @@ final class RandomNight {
         boolean outages = random.nextInt(3) == 0;
         for (int i = outages ? 1 + random.nextInt(4) : 0; i > 0; i--) {
             outage(evening.plusSeconds(random.nextInt(9 * 3600)));
+        }
+        boolean stops = random.nextInt(4) == 0;
+        for (int i = stops ? 1 + random.nextInt(6) : 0; i > 0; i--) {
+            stop(evening.plusSeconds(random.nextInt(10 * 3600)));
         }
         int things = 5 + random.nextInt(60);
         for (int i = 0; i < things; i++) {
@@ -93,8 +99,13 @@ final class RandomNight {
         return down.get(step);
     }
 
-    boolean hadOutages() {
-        return down.values().stream().anyMatch(channels -> !channels.isEmpty());
+    /** Whether somebody could be reached by fewer lines than they have, at any time. */
+    boolean wasHampered() {
+        return hadStops || down.values().stream().anyMatch(channels -> !channels.isEmpty());
+    }
+
+    boolean hadStops() {
+        return hadStops;
     }
 
     /** Whether somebody has had a text a moment ago: only then may something critical wait for the next one. */
@@ -160,6 +171,20 @@ final class RandomNight {
             simulation.at(from, new Stimulus.Carrier(channel, true, "cannot be reached"));
             simulation.at(from.plusSeconds(seconds), new Stimulus.Carrier(channel, false, "answers"));
         }
+    }
+
+    /** Somebody writes STOP, perhaps twice, and perhaps START some time later. */
+    private void stop(Instant at) {
+        Contact contact = List.copyOf(setup.contacts().values())
+                .get(random.nextInt(setup.contacts().size()));
+        String address =
+                contact.lines().get(random.nextInt(contact.lines().size())).address();
+        simulation.at(at, new Stimulus.Stopped(contact.id(), address, true, "STOP"));
+        if (random.nextBoolean()) {
+            Instant later = at.plusSeconds(random.nextInt(2 * 3600));
+            simulation.at(later, new Stimulus.Stopped(contact.id(), address, random.nextInt(4) == 0, "STOP or START"));
+        }
+        hadStops = true;
     }
 
     private void chatter(Instant at, String box, AlarmKey key) {

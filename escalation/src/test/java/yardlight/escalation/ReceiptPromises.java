@@ -64,7 +64,7 @@ final class ReceiptPromises {
     private boolean reachableAfter(Notice was, Happening step) {
         return night.setup()
                 .line(was.contact(), was.line() + 1)
-                .filter(line -> !night.down(step).contains(line.channel()))
+                .filter(line -> !night.hadStops() && !night.down(step).contains(line.channel()))
                 .isPresent();
     }
 

@@ -14,6 +14,7 @@ import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.setup.Site;
 
 /**
  * The situation for one transaction: what is stored, with what was decided so far laid over it. {@link #prepare} reads a
@@ -54,6 +55,9 @@ public final class Sheet implements Situation {
         var sites = new ArrayList<>(wants.sites);
         wants.floods.stream().filter(site -> slice.picture.flood(site).on()).forEach(sites::add);
         slice.needSites(sites);
+        if (wants.calls()) {
+            slice.needAlarmsAt(Site.GATEWAY);
+        }
         var alarms = new ArrayList<>(wants.alarms);
         slice.newCallouts.forEach(callout -> alarms.addAll(callout.facts().alarms()));
         if (wants.calls()) {
@@ -130,7 +134,7 @@ public final class Sheet implements Situation {
 
     @Override
     public List<Alarm> alarmsAt(String site) {
-        slice.needSite(site);
+        slice.needAlarmsAt(site);
         return slice.picture.alarmsAt(site);
     }
 
@@ -142,7 +146,7 @@ public final class Sheet implements Situation {
 
     @Override
     public List<Callout> calloutsAt(String site) {
-        slice.needSite(site);
+        slice.needCalloutsAt(site);
         return slice.picture.calloutsAt(site);
     }
 

@@ -9,6 +9,7 @@ import yardlight.escalation.heartbeat.Verdict;
 import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
+import yardlight.escalation.setup.Stop;
 
 /**
  * What a batch is going to ask for, so that it can be read beforehand in a few queries. Nothing breaks when something is
@@ -57,6 +58,7 @@ public final class Wants {
             case NOTICE_DUE -> followed.add(((Stimulus.NoticeDue) stimulus).notice());
             case OVERDUE -> notices.add(((Stimulus.Overdue) stimulus).notice());
             case CARRIER -> carrier((Stimulus.Carrier) stimulus);
+            case STOPPED -> stopped((Stimulus.Stopped) stimulus);
             case SETUP_CHANGED -> changed(((Stimulus.SetupChanged) stimulus).setup());
             case HANDOVER -> {
                 // Says who is on call by the setup, which is always at hand.
@@ -116,16 +118,27 @@ public final class Wants {
                 .forEach(contact -> desks.add(contact.id()));
     }
 
-    /** Whether people may be called, so that it matters which carriers are down. */
+    /** Whoever is left without a line is taken out of every call. */
+    private void stopped(Stimulus.Stopped said) {
+        alarm(Stop.key(said.contact(), said.address()));
+        desks.add(said.contact());
+        everywhere(setup);
+    }
+
+    /** Whether people may be called, so that it matters which carriers are down and which lines are stopped. */
     boolean calls() {
         return people || !desks.isEmpty() || !answered.isEmpty();
     }
 
     private void changed(Setup next) {
-        sites.addAll(setup.sites().keySet());
-        sites.addAll(next.sites().keySet());
-        sites.add(Site.GATEWAY);
+        everywhere(setup);
+        everywhere(next);
         floods.addAll(sites);
         people = true;
+    }
+
+    private void everywhere(Setup of) {
+        sites.addAll(of.sites().keySet());
+        sites.add(Site.GATEWAY);
     }
 }

@@ -21,6 +21,7 @@ import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.alarm.Report;
 import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.escalation.notice.Notice;
+import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.wording.Links;
 
@@ -107,7 +108,7 @@ final class TwinNight {
     }
 
     private Stimulus stimulus() {
-        return switch (random.nextInt(15)) {
+        return switch (random.nextInt(16)) {
             case 0, 1, 2 -> reported();
             case 3 -> new Stimulus.Beat("mesa-9-box", Heartbeat.BARE);
             case 4 -> new Stimulus.AlarmDue(key());
@@ -125,6 +126,7 @@ final class TwinNight {
                                 "250 taken",
                                 random.nextBoolean() ? Optional.empty() : Optional.of(Duration.ofMinutes(2))))
                         .orElseGet(this::reported);
+            case 14 -> stopped();
             case 13 -> notice().<Stimulus>map(Stimulus.NoticeDue::new).orElseGet(this::reported);
             case 11 ->
                 new Stimulus.Carrier(random.nextInt(3) > 0 ? "sms-mail" : "mail", random.nextBoolean(), "421 busy");
@@ -134,6 +136,13 @@ final class TwinNight {
             case 10 -> new Stimulus.Acknowledge(key(), "ana", "page", Optional.empty());
             default -> new Stimulus.Shelve(key(), Duration.ofMinutes(20), "work on the tank", "ben");
         };
+    }
+
+    private Stimulus stopped() {
+        Contact contact = random.nextBoolean() ? Fixtures.ana() : Fixtures.ben();
+        String address =
+                contact.lines().get(random.nextInt(contact.lines().size())).address();
+        return new Stimulus.Stopped(contact.id(), address, random.nextBoolean(), "STOP or START");
     }
 
     private Stimulus reported() {

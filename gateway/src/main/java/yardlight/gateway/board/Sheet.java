@@ -9,7 +9,7 @@ import java.util.List;
  * @param taken alarms that somebody has, and what is over but not reset
  * @param aside alarms that are kept from people
  * @param unset points that had alarms and that nobody has set up
- * @param silentChannels what the channels say that cannot send
+ * @param silentChannels what the channels say that cannot send, and who is reached by none
  * @param empty whether nothing at all is set up
  */
 record Sheet(

@@ -44,6 +44,7 @@ record StimulusWork(Stimulus stimulus) implements Work<Answer> {
                     NOTICE_FATE,
                     OVERDUE,
                     CARRIER,
+                    STOPPED,
                     HANDOVER,
                     SETUP_CHANGED -> Optional.empty();
         };
