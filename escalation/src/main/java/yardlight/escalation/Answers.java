@@ -9,7 +9,6 @@ import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.AlarmRules;
 import yardlight.escalation.alarm.AlarmTrigger;
-import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.alarm.Timing;
 import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.notice.Notice;
@@ -108,8 +107,9 @@ final class Answers {
     }
 
     Answer handover(Stimulus.Handover said) {
-        String who = new PeopleNow(draft, Priority.CRITICAL)
-                .people(Rung.ROSTER + said.roster()).stream().findFirst().orElse("nobody");
+        String who = draft.setup().peopleBehind(Rung.ROSTER + said.roster(), draft.now()).stream()
+                .findFirst()
+                .orElse("nobody");
         draft.log(
                 Entry.What.ROSTER,
                 Map.of("roster", said.roster(), "contact", who),

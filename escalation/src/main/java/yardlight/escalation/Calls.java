@@ -31,6 +31,7 @@ final class Calls {
     private final Notices notices;
     private final Climbs climbs;
     private final Endings endings;
+    private final Carriers carriers;
 
     Calls(Draft draft, Codes codes, Notices notices) {
         this.draft = draft;
@@ -38,6 +39,7 @@ final class Calls {
         this.notices = notices;
         this.climbs = new Climbs(draft, notices);
         this.endings = new Endings(draft, notices);
+        this.carriers = new Carriers(draft);
     }
 
     Climbs climbs() {
@@ -88,7 +90,8 @@ final class Calls {
                 .filter(Callout.Ended.class::isInstance)
                 .map(Callout.Ended.class::cast)
                 .filter(ended -> ended.wasDue().isPresent())
-                .filter(ended -> !ended.at().plus(SAME_FLUTTER).isBefore(draft.now()));
+                .filter(ended -> !ended.at().plus(SAME_FLUTTER).isBefore(draft.now()))
+                .filter(ended -> ended.facts().told().stream().allMatch(contact -> carriers.has(contact, 0)));
         if (before.isPresent()) {
             Callout.Ended ended = before.get();
             // Notices that waited for quiet hours were cancelled when it ended; whoever they were for is asked anew.

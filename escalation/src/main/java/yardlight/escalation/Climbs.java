@@ -56,18 +56,35 @@ final class Climbs {
         }
     }
 
-    /** A contact can be reached by no line now, but later: as if they had been asleep when the rung was called. */
-    void notNow(Callout callout, String contact) {
+    /** A contact can be reached by no line before {@code until}: as if they had been asleep when the rung was called. */
+    void notNow(Callout callout, String contact, Instant until) {
         if (callout.kind() != Callout.Kind.CALLING) {
             return;
         }
-        Instant until = draft.now().plus(Carriers.ASK_AGAIN);
         Callout.Facts facts = without(callout.facts(), contact, Map.of(contact, until));
         if (anybodyTold(facts, callout.place())) {
             draft.put(callout.with(facts));
         } else {
             draft.log(facts, "goes on at once: nobody on the rung can be reached now");
             enter(without(callout.facts(), contact, Map.of()), Optional.of(callout.place()), callout.place());
+        }
+    }
+
+    /** A contact can be reached by no line any more. Nobody waits for them, nor for the end of their quiet hours. */
+    void gone(Callout callout, String contact) {
+        var held = new TreeMap<>(callout.facts().held());
+        held.remove(contact);
+        boolean waits = callout.kind() == Callout.Kind.CALLING;
+        boolean told = callout.facts().told().contains(contact);
+        Callout.Facts facts =
+                without(callout.facts().withReached(callout.facts().told(), held), contact, Map.of());
+        Place place = callout.place();
+        if (waits && (!told || anybodyTold(facts, place))) {
+            draft.put(callout.with(facts));
+        } else {
+            draft.log(facts, "goes on at once: no line to " + contact + " is left");
+            Optional<Place> next = waits ? place.nextRung(draft.ladder(facts.site())) : Optional.of(place);
+            enter(facts, next, place);
         }
     }
 

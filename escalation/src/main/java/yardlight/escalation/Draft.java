@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -20,6 +21,8 @@ import yardlight.escalation.notice.NoticeState;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.setup.Site;
+import yardlight.escalation.setup.Stop;
 
 /** A decision in the making: the old situation with what has been changed so far laid over it. */
 final class Draft implements Situation {
@@ -35,6 +38,7 @@ final class Draft implements Situation {
     private final Map<LineHealth.Key, LineHealth> lines = new LinkedHashMap<>();
     private final List<Entry> entries = new ArrayList<>();
     private Setup setup;
+    private Optional<Set<AlarmKey>> stops = Optional.empty();
 
     Draft(Situation before, Instant now) {
         this.before = before;
@@ -52,6 +56,17 @@ final class Draft implements Situation {
 
     void put(Alarm alarm) {
         alarms.put(alarm.key(), alarm);
+        if (alarm.key().site().equals(Site.GATEWAY)) {
+            stops = Optional.empty();
+        }
+    }
+
+    /** The lines by which somebody wants nothing more. There are few: they are looked up among what is live at the gateway. */
+    Set<AlarmKey> stops() {
+        if (stops.isEmpty()) {
+            stops = Optional.of(Stop.among(alarmsAt(Site.GATEWAY)));
+        }
+        return stops.get();
     }
 
     void put(Callout callout) {

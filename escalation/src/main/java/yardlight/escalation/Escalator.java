@@ -8,9 +8,10 @@ import yardlight.escalation.wording.Links;
  * else; the same arguments always give the same decision, apart from the answer codes, which are drawn.
  *
  * <p>Each stimulus is taken by the class that has its rules: {@link Reports} what boxes say, {@link Silence} what they
- * do not say, {@link Answers} what people do, {@link Fates} and {@link Outages} what carriers do; {@link Calls}, {@link Climbs} and {@link
- * Endings} are the life of a callout, {@link Notices} and {@link Desks} what reaches a person of it and when; {@link AllsWells}, {@link LineTests} and {@link
- * Proofs} show that they can be reached at all.
+ * do not say, {@link Answers} what people do, {@link Stops} what they want no more of, {@link Fates} and {@link Outages}
+ * what carriers do; {@link Calls}, {@link Climbs} and {@link Endings} are the life of a callout, {@link Notices} and
+ * {@link Desks} what reaches a person of it and when; {@link AllsWells}, {@link LineTests} and {@link Proofs} show that
+ * they can be reached at all.
  */
 public final class Escalator {
 
@@ -41,22 +42,30 @@ public final class Escalator {
             case ALARM_DUE -> new Reports(draft, calls).due(((Stimulus.AlarmDue) stimulus).key());
             case CALLOUT_DUE -> calls.climbs().due(((Stimulus.CalloutDue) stimulus).callout());
             case DESK_DUE -> new Desks(draft, notices).release(((Stimulus.DeskDue) stimulus).contact());
+            case NOTICE_DUE -> new Fates(draft, calls.climbs(), notices).due((Stimulus.NoticeDue) stimulus);
             case BOX_DUE -> new Silence(draft, calls).due((Stimulus.BoxDue) stimulus);
             case ACKNOWLEDGE -> new Answers(draft, calls).acknowledge((Stimulus.Acknowledge) stimulus);
             case ANSWER_NOTICE -> new Answers(draft, calls).answer((Stimulus.AnswerNotice) stimulus);
             case SHELVE -> new Answers(draft, calls).shelve((Stimulus.Shelve) stimulus);
             case UNSHELVE -> new Answers(draft, calls).unshelve((Stimulus.Unshelve) stimulus);
             case RESET -> new Answers(draft, calls).reset((Stimulus.Reset) stimulus);
-            case NOTICE_FATE -> new Fates(draft, calls.climbs()).take((Stimulus.NoticeFate) stimulus);
-            case OVERDUE -> new Fates(draft, calls.climbs()).overdue((Stimulus.Overdue) stimulus);
+            case NOTICE_FATE -> new Fates(draft, calls.climbs(), notices).take((Stimulus.NoticeFate) stimulus);
+            case OVERDUE -> new Fates(draft, calls.climbs(), notices).overdue((Stimulus.Overdue) stimulus);
             case CARRIER -> new Outages(draft, calls, notices).take((Stimulus.Carrier) stimulus);
             case ALLS_WELL_DUE -> new AllsWells(draft, notices).due(((Stimulus.AllsWellDue) stimulus).contact());
             case PUT_OFF -> new Proofs(draft).putOff((Stimulus.PutOff) stimulus);
             case TEST_LINE -> new LineTests(draft, notices).test((Stimulus.TestLine) stimulus);
             case REPLIED -> new Proofs(draft).replied((Stimulus.Replied) stimulus);
             case LINK_USED -> new Proofs(draft).linkUsed((Stimulus.LinkUsed) stimulus);
+            case STOPPED -> new Stops(draft, calls, notices).take((Stimulus.Stopped) stimulus);
             case HANDOVER -> new Answers(draft, calls).handover((Stimulus.Handover) stimulus);
-            case SETUP_CHANGED -> new Reports(draft, calls).setup((Stimulus.SetupChanged) stimulus);
+            case SETUP_CHANGED -> setup(draft, calls, notices, (Stimulus.SetupChanged) stimulus);
         };
+    }
+
+    private static Answer setup(Draft draft, Calls calls, Notices notices, Stimulus.SetupChanged changed) {
+        Answer answer = new Reports(draft, calls).setup(changed);
+        new Stops(draft, calls, notices).setup();
+        return answer;
     }
 }

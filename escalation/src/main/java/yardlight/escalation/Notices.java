@@ -79,7 +79,7 @@ final class Notices {
         }
         Callout.Facts after = facts.announcing();
         for (String contact : facts.told()) {
-            if (underWay(after.id(), contact).isEmpty()) {
+            if (underWay(after.id(), contact).isEmpty() && carriers.has(contact, 0)) {
                 after = after.withOneMoreNotice();
                 join(make(after, contact));
             }
@@ -187,6 +187,13 @@ final class Notices {
     /** Until a carrier is back; the contact's limit of texts counts once more by then. */
     void keepForCarrier(Notice notice) {
         keep(notice, draft.now().plus(Carriers.ASK_AGAIN), "no carrier to them works");
+    }
+
+    /** No line of the contact is left: it is told to nobody. */
+    void refuse(Notice notice, String why) {
+        unhold(notice);
+        draft.put(notice.as(NoticeState.REFUSED));
+        draft.log(notice, "refused: " + why + "; no line is left");
     }
 
     private void unhold(Notice notice) {

@@ -5,7 +5,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import yardlight.escalation.alarm.AlarmKey;
@@ -15,7 +14,6 @@ import yardlight.escalation.alarm.Report;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
-import yardlight.escalation.notice.Purpose;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Setup;
@@ -35,14 +33,14 @@ final class Outages {
 
     private final Draft draft;
     private final Calls calls;
-    private final Notices notices;
     private final Carriers carriers;
+    private final Detours detours;
 
     Outages(Draft draft, Calls calls, Notices notices) {
         this.draft = draft;
         this.calls = calls;
-        this.notices = notices;
         this.carriers = new Carriers(draft);
+        this.detours = new Detours(draft, calls.climbs(), notices);
     }
 
     Answer take(Stimulus.Carrier said) {
@@ -52,7 +50,7 @@ final class Outages {
             report(said, reports);
         }
         if (said.down()) {
-            draft.queued(said.channel()).forEach(notice -> divert(notice, said.channel()));
+            draft.queued(said.channel()).forEach(notice -> detours.take(notice, said.channel() + " is down"));
         } else if (news) {
             draft.setup().contacts().values().stream()
                     .filter(contact -> contact.lines().stream()
@@ -75,34 +73,6 @@ final class Outages {
         reports.report(
                 new Report(key, Optional.empty(), said.down(), Optional.empty(), measured, draft.now(), false),
                 Priority.HIGH);
-    }
-
-    /** Another line takes the notice, the first better one last; without any it waits, and others are called meanwhile. */
-    private void divert(Notice notice, String channel) {
-        Contact contact = draft.setup().contacts().get(notice.contact());
-        if (contact == null) {
-            return;
-        }
-        if (notice.purpose() == Purpose.TEST) {
-            draft.put(notice.as(NoticeState.REFUSED));
-            draft.log(notice, "refused: " + channel + " is down, and a test goes by no other line");
-            return;
-        }
-        OptionalInt after = carriers.line(contact, notice.line());
-        OptionalInt other = after.isPresent() ? after : carriers.line(contact, 0);
-        if (other.isPresent()) {
-            draft.put(notice.onLine(other.getAsInt()));
-            draft.log(notice, channel + " is down; the next line is tried");
-        } else if (notice.purpose() == Purpose.ALLS_WELL) {
-            AllsWells.putOff(draft, notice);
-        } else if (carriers.own(notice)) {
-            draft.put(notice.as(NoticeState.CANCELLED));
-            draft.log(notice, "cancelled: it would go by " + channel + ", which is down");
-            callouts(notice, callout -> calls.climbs().notReached(callout, notice.contact()));
-        } else {
-            notices.keepForCarrier(notice.onLine(0));
-            callouts(notice, callout -> calls.climbs().notNow(callout, notice.contact()));
-        }
     }
 
     private void callouts(Notice notice, Consumer<Callout> then) {

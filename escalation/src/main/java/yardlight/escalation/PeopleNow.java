@@ -11,7 +11,6 @@ import yardlight.escalation.ladder.Reach;
 import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Setup;
-import yardlight.escalation.setup.Site;
 
 /** Who is behind a ladder's entries at the time of the decision, for an alarm of one priority. */
 final class PeopleNow implements Reach {
@@ -37,18 +36,16 @@ final class PeopleNow implements Reach {
         this.now = draft.now();
     }
 
-    PeopleNow(Draft draft, Priority priority) {
-        this(draft, priority, false);
-    }
-
     /** For this callout. That a carrier is down is nothing for those who would hear of it once it is back. */
     static PeopleNow of(Draft draft, Callout.Facts facts) {
-        return new PeopleNow(draft, facts.priority(), facts.site().equals(Site.GATEWAY));
+        return new PeopleNow(draft, facts.priority(), facts.alarms().stream().allMatch(Setup::isCarrier));
     }
 
+    /** Who has stopped all their lines is nobody: there is nothing to wait for. */
     @Override
     public List<String> people(String call) {
         return setup.peopleBehind(call, now).stream()
+                .filter(contact -> carriers.has(contact, 0))
                 .filter(contact ->
                         !reachableOnly || carriers.reach(setup.contacts().get(contact)))
                 .toList();

@@ -18,6 +18,7 @@ public sealed interface Stimulus {
         ALARM_DUE,
         CALLOUT_DUE,
         DESK_DUE,
+        NOTICE_DUE,
         BOX_DUE,
         ALLS_WELL_DUE,
         ACKNOWLEDGE,
@@ -32,6 +33,7 @@ public sealed interface Stimulus {
         TEST_LINE,
         REPLIED,
         LINK_USED,
+        STOPPED,
         HANDOVER,
         SETUP_CHANGED
     }
@@ -76,6 +78,14 @@ public sealed interface Stimulus {
         @Override
         public Kind kind() {
             return Kind.DESK_DUE;
+        }
+    }
+
+    /** A carrier that took a notice should have said by now what became of it. */
+    record NoticeDue(String notice) implements Stimulus {
+        @Override
+        public Kind kind() {
+            return Kind.NOTICE_DUE;
         }
     }
 
@@ -147,8 +157,17 @@ public sealed interface Stimulus {
      * A carrier said what became of a notice.
      *
      * @param line the line by which it was sent
+     * @param receiptWithin for how long a carrier that took it may keep what became of it to itself; empty when it says
+     *     nothing later
      */
-    record NoticeFate(String notice, int line, Fate fate, String detail) implements Stimulus {
+    record NoticeFate(String notice, int line, Fate fate, String detail, Optional<Duration> receiptWithin)
+            implements Stimulus {
+
+        /** Nothing more is expected to be said. */
+        public NoticeFate(String notice, int line, Fate fate, String detail) {
+            this(notice, line, fate, detail, Optional.empty());
+        }
+
         @Override
         public Kind kind() {
             return Kind.NOTICE_FATE;
@@ -243,6 +262,18 @@ public sealed interface Stimulus {
         @Override
         public Kind kind() {
             return Kind.LINK_USED;
+        }
+    }
+
+    /**
+     * A contact wants nothing more at an address of theirs, or takes it up again.
+     *
+     * @param words who said what, for the log
+     */
+    record Stopped(String contact, String address, boolean stopped, String words) implements Stimulus {
+        @Override
+        public Kind kind() {
+            return Kind.STOPPED;
         }
     }
 

@@ -21,6 +21,7 @@ import yardlight.escalation.notice.NoticeState;
 import yardlight.escalation.quiet.Restraint;
 import yardlight.escalation.rehearsal.Happening;
 import yardlight.escalation.rehearsal.Simulation;
+import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
 import yardlight.escalation.wording.Links;
@@ -45,6 +46,7 @@ final class RandomNight {
     private final Set<String> queued = new HashSet<>();
     private final Map<Happening, Set<String>> down = new IdentityHashMap<>();
     private Set<String> downNow = Set.of();
+    private boolean hadStops;
 
     RandomNight(long seed) {
         random = new Random(seed);
@@ -61,6 +63,10 @@ final class RandomNight {
         boolean outages = random.nextInt(3) == 0;
         for (int i = outages ? 1 + random.nextInt(4) : 0; i > 0; i--) {
             outage(evening.plusSeconds(random.nextInt(9 * 3600)));
+        }
+        boolean stops = random.nextInt(4) == 0;
+        for (int i = stops ? 1 + random.nextInt(6) : 0; i > 0; i--) {
+            stop(evening.plusSeconds(random.nextInt(10 * 3600)));
         }
         int things = 5 + random.nextInt(60);
         for (int i = 0; i < things; i++) {
@@ -93,8 +99,13 @@ final class RandomNight {
         return down.get(step);
     }
 
-    boolean hadOutages() {
-        return down.values().stream().anyMatch(channels -> !channels.isEmpty());
+    /** Whether somebody could be reached by fewer lines than they have, at any time. */
+    boolean wasHampered() {
+        return hadStops || down.values().stream().anyMatch(channels -> !channels.isEmpty());
+    }
+
+    boolean hadStops() {
+        return hadStops;
     }
 
     /** Whether somebody has had a text a moment ago: only then may something critical wait for the next one. */
@@ -162,6 +173,20 @@ final class RandomNight {
         }
     }
 
+    /** Somebody writes STOP, perhaps twice, and perhaps START some time later. */
+    private void stop(Instant at) {
+        Contact contact = List.copyOf(setup.contacts().values())
+                .get(random.nextInt(setup.contacts().size()));
+        String address =
+                contact.lines().get(random.nextInt(contact.lines().size())).address();
+        simulation.at(at, new Stimulus.Stopped(contact.id(), address, true, "STOP"));
+        if (random.nextBoolean()) {
+            Instant later = at.plusSeconds(random.nextInt(2 * 3600));
+            simulation.at(later, new Stimulus.Stopped(contact.id(), address, random.nextInt(4) == 0, "STOP or START"));
+        }
+        hadStops = true;
+    }
+
     private void chatter(Instant at, String box, AlarmKey key) {
         for (int i = 0; i < 12; i++) {
             Instant when = at.plusSeconds(i * 7L);
@@ -201,6 +226,25 @@ final class RandomNight {
                 Optional.empty());
     }
 
+    /** What a carrier says of a notice that it took, some of it long after it was of any use, and some of it twice. */
+    private void later(Instant taken, Notice notice) {
+        for (int i = random.nextInt(3); i >= 0; i--) {
+            Instant at = taken.plusSeconds(random.nextInt(400));
+            simulation.at(
+                    at,
+                    switch (random.nextInt(5)) {
+                        case 0 -> new Stimulus.Overdue(notice.id(), notice.line());
+                        case 1 -> new Stimulus.NoticeDue(notice.id());
+                        case 2 -> receipt(notice, Stimulus.Fate.REFUSED);
+                        default -> receipt(notice, Stimulus.Fate.DELIVERED);
+                    });
+        }
+    }
+
+    private static Stimulus receipt(Notice notice, Stimulus.Fate fate) {
+        return new Stimulus.NoticeFate(notice.id(), notice.line(), fate, "the carrier's receipt");
+    }
+
     private void carrierAndPeople(Happening happening) {
         for (Notice notice : happening.decision().changes().notices()) {
             if (notice.state() != NoticeState.QUEUED) {
@@ -212,9 +256,14 @@ final class RandomNight {
             if (random.nextInt(20) == 0) {
                 simulation.at(happening.at().plusSeconds(30), new Stimulus.Overdue(notice.id(), notice.line()));
             }
+            Instant said =
+                    happening.at().plusSeconds(random.nextInt(10) == 0 ? random.nextInt(900) : random.nextInt(4));
+            Optional<Duration> receipt = random.nextInt(3) == 0 ? Optional.of(Duration.ofMinutes(2)) : Optional.empty();
             simulation.at(
-                    happening.at().plusSeconds(random.nextInt(10) == 0 ? random.nextInt(900) : random.nextInt(4)),
-                    new Stimulus.NoticeFate(notice.id(), notice.line(), fate, "the carrier's words"));
+                    said, new Stimulus.NoticeFate(notice.id(), notice.line(), fate, "the carrier's words", receipt));
+            if (fate == Stimulus.Fate.HANDED_OVER && random.nextInt(3) == 0) {
+                later(said, notice);
+            }
             if (random.nextInt(5) == 0) {
                 Instant when = happening.at().plusSeconds(5L + random.nextInt(1200));
                 simulation.at(when, new Stimulus.AnswerNotice(notice.id(), "link"));

@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -61,7 +62,11 @@ public final class SmallGateway implements AutoCloseable {
 
         /** Where a minute passes within a look into the outbox, looks have to be quicker, or they hide what is done too often. */
         private Map<String, Object> settings() {
-            return speed > 100 ? Map.of("yardlight.dispatch.poll", "10ms") : Map.of();
+            var settings = new HashMap<String, Object>(Map.of("yardlight.dispatch.receipt-within.sms-mail", "PT2M"));
+            if (speed > 100) {
+                settings.put("yardlight.dispatch.poll", "10ms");
+            }
+            return settings;
         }
     }
 

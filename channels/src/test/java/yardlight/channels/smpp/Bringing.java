@@ -16,9 +16,9 @@ import org.jsmpp.extra.NegativeResponseException;
 import org.jsmpp.extra.ResponseTimeoutException;
 
 /** Brings texts and receipts over the session that was opened last, and returns the command_status of the answer. */
-record Bringing(StandInCentre centre) {
+public record Bringing(StandInCentre centre) {
 
-    int text(String from, String text) {
+    public int text(String from, String text) {
         return bring(from, 0, 0, text.getBytes(StandardCharsets.US_ASCII));
     }
 

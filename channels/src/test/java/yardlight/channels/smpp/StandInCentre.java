@@ -26,7 +26,7 @@ import org.jsmpp.session.connection.socket.SocketConnection;
 import org.jsmpp.util.MessageId;
 
 /** A message centre for tests: the server side of jSMPP, which does what it is told and remembers what it took. */
-final class StandInCentre implements AutoCloseable {
+public final class StandInCentre implements AutoCloseable {
 
     /** What becomes of a bind or a text. */
     enum Does {
@@ -37,7 +37,7 @@ final class StandInCentre implements AutoCloseable {
     }
 
     /** In the order in which they came, whatever was answered, except for what was refused. */
-    final List<SubmitSm> taken = new CopyOnWriteArrayList<>();
+    public final List<SubmitSm> taken = new CopyOnWriteArrayList<>();
 
     final List<BindRequest> binds = new CopyOnWriteArrayList<>();
     final AtomicInteger enquiries = new AtomicInteger();
@@ -60,7 +60,7 @@ final class StandInCentre implements AutoCloseable {
     private final AtomicInteger ids = new AtomicInteger(0xA0);
     private final AtomicInteger answering = new AtomicInteger();
 
-    StandInCentre() throws IOException {
+    public StandInCentre() throws IOException {
         this(new ServerSocket(0, 50, InetAddress.getLoopbackAddress()));
     }
 
@@ -69,7 +69,7 @@ final class StandInCentre implements AutoCloseable {
         daemon(this::admit);
     }
 
-    int port() {
+    public int port() {
         return door.getLocalPort();
     }
 
@@ -78,7 +78,7 @@ final class StandInCentre implements AutoCloseable {
         return sessions.get(sessions.size() - 1);
     }
 
-    int sessions() {
+    public int sessions() {
         return sessions.size();
     }
 

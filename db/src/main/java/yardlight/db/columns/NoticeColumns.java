@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.notice.Awaited;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
 import yardlight.escalation.notice.Purpose;
@@ -60,6 +61,8 @@ public final class NoticeColumns {
                     maybe("channel", KeptNotice::channel),
                     maybeTime("handed_over_at", KeptNotice::handedOverAt),
                     maybeTime("delivered_at", KeptNotice::deliveredAt),
+                    maybeTime("awaited_since", row -> row.notice().awaited().map(Awaited::since)),
+                    maybeTime("awaited_until", row -> row.notice().dueAt()),
                     text("purpose", row -> row.notice().purpose().word())));
 
     private NoticeColumns() {}
@@ -81,6 +84,12 @@ public final class NoticeColumns {
                 row.maybeTime("held_until"),
                 row.maybe("bundled_into"),
                 row.number("line"),
+                awaited(row),
                 row.maybe("purpose").map(Purpose::of).orElse(Purpose.CALL));
+    }
+
+    private static Optional<Awaited> awaited(Row row) throws SQLException {
+        Optional<Instant> until = row.maybeTime("awaited_until");
+        return row.maybeTime("awaited_since").flatMap(since -> until.map(end -> new Awaited(since, end)));
     }
 }

@@ -5,7 +5,7 @@ import java.util.Locale;
 /**
  * What a time belongs to.
  *
- * @param subject the key of an alarm as {@code site/point/condition}, the id of a callout or a box, or a contact
+ * @param subject the key of an alarm as {@code site/point/condition}, the id of a callout, a notice or a box, or a contact
  */
 public record DueKey(Kind kind, String subject) {
 
@@ -14,6 +14,7 @@ public record DueKey(Kind kind, String subject) {
         ALARM,
         CALLOUT,
         DESK,
+        NOTICE,
         BOX,
         WELL;
 

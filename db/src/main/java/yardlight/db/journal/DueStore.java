@@ -17,6 +17,7 @@ import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.notice.Notice;
 import yardlight.escalation.quiet.Desk;
 
 /**
@@ -62,6 +63,7 @@ final class DueStore {
         changed.callouts.keySet().forEach(id -> keys.add(new DueKey(Kind.CALLOUT, id)));
         changed.desks.keySet().forEach(contact -> keys.add(new DueKey(Kind.DESK, contact)));
         changed.desks.keySet().forEach(contact -> keys.add(new DueKey(Kind.WELL, contact)));
+        changed.notices.keySet().forEach(id -> keys.add(new DueKey(Kind.NOTICE, id)));
         changed.boxes.keySet().forEach(box -> keys.add(new DueKey(Kind.BOX, box)));
         keys.forEach(this::sort);
         pen.write(DELETE, deletes, (statement, key) -> {
@@ -127,6 +129,9 @@ final class DueStore {
             case CALLOUT ->
                 Optional.ofNullable(kept.callouts.get(key.subject())).flatMap(Callout::dueAt);
             case DESK -> Optional.ofNullable(kept.desks.get(key.subject())).flatMap(Desk::dueAt);
+            case NOTICE ->
+                Optional.ofNullable(kept.notices.get(key.subject()))
+                        .flatMap(one -> one.notice().dueAt());
             case BOX -> Optional.ofNullable(kept.boxes.get(key.subject())).flatMap(BoxWatch::deadline);
             case WELL -> Optional.ofNullable(kept.desks.get(key.subject())).flatMap(DueStore::allsWell);
         };
@@ -137,6 +142,7 @@ final class DueStore {
             case ALARM -> dueAt(sheet.alarm(AlarmColumns.key(key.subject())));
             case CALLOUT -> sheet.callout(key.subject()).flatMap(Callout::dueAt);
             case DESK -> sheet.desk(key.subject()).dueAt();
+            case NOTICE -> sheet.notice(key.subject()).flatMap(Notice::dueAt);
             case BOX -> sheet.box(key.subject()).flatMap(BoxWatch::deadline);
             case WELL -> allsWell(sheet.desk(key.subject()));
         };

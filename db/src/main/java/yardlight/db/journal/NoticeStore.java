@@ -52,7 +52,9 @@ final class NoticeStore {
             KeptNotice before = before(notice);
             boolean isNew = before == null;
             KeptNotice from = isNew ? new KeptNotice(notice, none(), none(), none()) : before;
-            Optional<String> channel = notice.state() == NoticeState.QUEUED ? channel(notice) : from.channel();
+            boolean asTried = notice.state() != NoticeState.QUEUED
+                    && notice.line() == from.notice().line();
+            Optional<String> channel = asTried ? from.channel() : channel(notice);
             (isNew ? inserts : updates).add(from.next(notice, channel, now));
         }
         pen.insert(NoticeColumns.TABLE, inserts);

@@ -15,6 +15,7 @@ import yardlight.escalation.notice.Notice;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.setup.Site;
 
 /**
  * The situation for one transaction: what is stored, with what was decided so far laid over it. {@link #prepare} reads a
@@ -55,6 +56,9 @@ public final class Sheet implements Situation {
         var sites = new ArrayList<>(wants.sites);
         wants.floods.stream().filter(site -> slice.picture.flood(site).on()).forEach(sites::add);
         slice.needSites(sites);
+        if (wants.calls()) {
+            slice.needAlarmsAt(Site.GATEWAY);
+        }
         var alarms = new ArrayList<>(wants.alarms);
         slice.newCallouts.forEach(callout -> alarms.addAll(callout.facts().alarms()));
         if (wants.calls()) {
@@ -71,6 +75,7 @@ public final class Sheet implements Situation {
     /** Comes back with the callouts of those notices that are looked into. */
     private List<String> prepareNotices(Wants wants) {
         var looked = new ArrayList<>(wants.answered);
+        looked.addAll(wants.followed);
         wants.desks.forEach(contact -> slice.picture.desk(contact).waiting().forEach(one -> looked.add(one.notice())));
         var all = new ArrayList<>(wants.notices);
         all.addAll(looked);
@@ -131,7 +136,7 @@ public final class Sheet implements Situation {
 
     @Override
     public List<Alarm> alarmsAt(String site) {
-        slice.needSite(site);
+        slice.needAlarmsAt(site);
         return slice.picture.alarmsAt(site);
     }
 
@@ -143,7 +148,7 @@ public final class Sheet implements Situation {
 
     @Override
     public List<Callout> calloutsAt(String site) {
-        slice.needSite(site);
+        slice.needCalloutsAt(site);
         return slice.picture.calloutsAt(site);
     }
 

@@ -36,7 +36,8 @@ final class Slice {
 
     private final Reads reads;
     private final Set<AlarmKey> alarms = new HashSet<>();
-    private final Set<String> sites = new HashSet<>();
+    private final Set<String> alarmsOf = new HashSet<>();
+    private final Set<String> calloutsOf = new HashSet<>();
     private final Set<String> floods = new HashSet<>();
     private final Set<String> callouts = new HashSet<>();
     private final Set<String> notices = new HashSet<>();
@@ -102,9 +103,15 @@ final class Slice {
         }
     }
 
-    void needSite(String id) {
-        if (!sites.contains(id)) {
-            needSites(List.of(id));
+    void needAlarmsAt(String site) {
+        if (!alarmsOf.contains(site)) {
+            needAlarmsAt(List.of(site));
+        }
+    }
+
+    void needCalloutsAt(String site) {
+        if (!calloutsOf.contains(site)) {
+            needCalloutsAt(List.of(site));
         }
     }
 
@@ -113,11 +120,18 @@ final class Slice {
     }
 
     void needSites(Collection<String> ids) {
-        List<String> missing = ids.stream().filter(sites::add).toList();
-        reads.alarmsAt(missing).stream()
+        needAlarmsAt(ids);
+        needCalloutsAt(ids);
+    }
+
+    private void needAlarmsAt(Collection<String> ids) {
+        reads.alarmsAt(ids.stream().filter(alarmsOf::add).toList()).stream()
                 .filter(alarm -> alarms.add(alarm.key()))
                 .forEach(this::keep);
-        reads.calloutsAt(missing).stream()
+    }
+
+    private void needCalloutsAt(Collection<String> ids) {
+        reads.calloutsAt(ids.stream().filter(calloutsOf::add).toList()).stream()
                 .filter(callout -> callouts.add(callout.id()))
                 .forEach(this::keep);
     }

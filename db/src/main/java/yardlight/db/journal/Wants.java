@@ -9,6 +9,7 @@ import yardlight.escalation.heartbeat.Verdict;
 import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
+import yardlight.escalation.setup.Stop;
 
 /**
  * What a batch is going to ask for, so that it can be read beforehand in a few queries. Nothing breaks when something is
@@ -26,6 +27,10 @@ public final class Wants {
     final Set<String> callouts = new LinkedHashSet<>();
     final Set<String> notices = new LinkedHashSet<>();
     final Set<String> answered = new LinkedHashSet<>();
+
+    /** Notices whose callouts decide how it goes on with them. */
+    final Set<String> followed = new LinkedHashSet<>();
+
     final Set<String> boxes = new LinkedHashSet<>();
     final Set<String> desks = new LinkedHashSet<>();
     boolean people;
@@ -51,10 +56,12 @@ public final class Wants {
             case ALLS_WELL_DUE -> allsWell();
             case TEST_LINE -> people = true;
             case ANSWER_NOTICE -> answered.add(((Stimulus.AnswerNotice) stimulus).notice());
-            case NOTICE_FATE -> notices.add(((Stimulus.NoticeFate) stimulus).notice());
+            case NOTICE_FATE -> fate((Stimulus.NoticeFate) stimulus);
+            case NOTICE_DUE -> followed.add(((Stimulus.NoticeDue) stimulus).notice());
             case PUT_OFF -> notices.add(((Stimulus.PutOff) stimulus).notice());
             case OVERDUE -> notices.add(((Stimulus.Overdue) stimulus).notice());
             case CARRIER -> carrier((Stimulus.Carrier) stimulus);
+            case STOPPED -> stopped((Stimulus.Stopped) stimulus);
             case SETUP_CHANGED -> changed(((Stimulus.SetupChanged) stimulus).setup());
             case HANDOVER, REPLIED, LINK_USED -> {
                 // Says who is on call by the setup, which is always at hand; so are people's lines.
@@ -68,6 +75,10 @@ public final class Wants {
         sites.addAll(setup.sites().keySet());
         sites.add(Site.GATEWAY);
         boxes.addAll(setup.boxes().keySet());
+    }
+
+    private void fate(Stimulus.NoticeFate said) {
+        (said.receiptWithin().isPresent() ? followed : notices).add(said.notice());
     }
 
     private void reported(Stimulus.Reported posted) {
@@ -118,16 +129,27 @@ public final class Wants {
                 .forEach(contact -> desks.add(contact.id()));
     }
 
-    /** Whether people may be called, so that it matters which carriers are down. */
+    /** Whoever is left without a line is taken out of every call. */
+    private void stopped(Stimulus.Stopped said) {
+        alarm(Stop.key(said.contact(), said.address()));
+        desks.add(said.contact());
+        everywhere(setup);
+    }
+
+    /** Whether people may be called, so that it matters which carriers are down and which lines are stopped. */
     boolean calls() {
         return people || !desks.isEmpty() || !answered.isEmpty();
     }
 
     private void changed(Setup next) {
-        sites.addAll(setup.sites().keySet());
-        sites.addAll(next.sites().keySet());
-        sites.add(Site.GATEWAY);
+        everywhere(setup);
+        everywhere(next);
         floods.addAll(sites);
         people = true;
+    }
+
+    private void everywhere(Setup of) {
+        sites.addAll(of.sites().keySet());
+        sites.add(Site.GATEWAY);
     }
 }

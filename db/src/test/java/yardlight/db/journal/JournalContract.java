@@ -29,6 +29,7 @@ import yardlight.escalation.Stimulus;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.wording.Links;
@@ -253,6 +254,9 @@ abstract class JournalContract {
         }
         for (Callout callout : night.picture().callouts()) {
             callout.dueAt().ifPresent(at -> dues.put("callout " + callout.id(), at));
+        }
+        for (Notice notice : night.picture().notices()) {
+            notice.dueAt().ifPresent(at -> dues.put("notice " + notice.id(), at));
         }
         for (String contact : List.of("ana", "ben")) {
             night.picture().desk(contact).dueAt().ifPresent(at -> dues.put("desk " + contact, at));

@@ -27,6 +27,7 @@ import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.ladder.Place;
+import yardlight.escalation.notice.Awaited;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
 import yardlight.escalation.notice.Purpose;
@@ -95,7 +96,9 @@ abstract class RoundTripContract {
                         AT,
                         Optional.of(AT.plusSeconds(1)),
                         Optional.of("n-other"),
-                        1))
+                        1,
+                        Optional.of(new Awaited(AT, AT.plusSeconds(120))),
+                        Purpose.CALL))
                 .toList();
 
         Sheet read = stored(new Changes(List.of(), List.of(), notices, List.of(), List.of(), Map.of()));

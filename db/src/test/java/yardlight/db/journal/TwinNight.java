@@ -21,6 +21,7 @@ import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.alarm.Report;
 import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.escalation.notice.Notice;
+import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.wording.Links;
 
@@ -99,6 +100,7 @@ final class TwinNight {
                 Optional.of(new DueKey(DueKey.Kind.ALARM, AlarmColumns.key(((Stimulus.AlarmDue) stimulus).key())));
             case CALLOUT_DUE ->
                 Optional.of(new DueKey(DueKey.Kind.CALLOUT, ((Stimulus.CalloutDue) stimulus).callout()));
+            case NOTICE_DUE -> Optional.of(new DueKey(DueKey.Kind.NOTICE, ((Stimulus.NoticeDue) stimulus).notice()));
             case DESK_DUE -> Optional.of(new DueKey(DueKey.Kind.DESK, ((Stimulus.DeskDue) stimulus).contact()));
             case BOX_DUE -> Optional.of(new DueKey(DueKey.Kind.BOX, ((Stimulus.BoxDue) stimulus).box()));
             case ALLS_WELL_DUE ->
@@ -108,7 +110,7 @@ final class TwinNight {
     }
 
     private Stimulus stimulus() {
-        return switch (random.nextInt(18)) {
+        return switch (random.nextInt(20)) {
             case 0, 1, 2 -> reported();
             case 3 -> new Stimulus.Beat("mesa-9-box", Heartbeat.BARE);
             case 4 -> new Stimulus.AlarmDue(key());
@@ -123,8 +125,11 @@ final class TwinNight {
                                 id,
                                 random.nextInt(2),
                                 random.nextBoolean() ? Stimulus.Fate.HANDED_OVER : Stimulus.Fate.REFUSED,
-                                "250 taken"))
+                                "250 taken",
+                                random.nextBoolean() ? Optional.empty() : Optional.of(Duration.ofMinutes(2))))
                         .orElseGet(this::reported);
+            case 17 -> stopped();
+            case 18 -> notice().<Stimulus>map(Stimulus.NoticeDue::new).orElseGet(this::reported);
             case 11 ->
                 new Stimulus.Carrier(random.nextInt(3) > 0 ? "sms-mail" : "mail", random.nextBoolean(), "421 busy");
             case 12 ->
@@ -139,6 +144,13 @@ final class TwinNight {
             case 10 -> new Stimulus.Acknowledge(key(), "ana", "page", Optional.empty());
             default -> new Stimulus.Shelve(key(), Duration.ofMinutes(20), "work on the tank", "ben");
         };
+    }
+
+    private Stimulus stopped() {
+        Contact contact = random.nextBoolean() ? Fixtures.ana() : Fixtures.ben();
+        String address =
+                contact.lines().get(random.nextInt(contact.lines().size())).address();
+        return new Stimulus.Stopped(contact.id(), address, random.nextBoolean(), "STOP or START");
     }
 
     private Stimulus reported() {

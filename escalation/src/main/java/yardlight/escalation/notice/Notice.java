@@ -17,7 +17,8 @@ import yardlight.escalation.alarm.Priority;
  * @param queuedAt when it was made; of an all's-well the time that it was due
  * @param heldUntil until when it waits
  * @param bundledInto the notice that carried its content
- * @param line index of the contact's line that is to be tried next
+ * @param line index of the contact's line that is to be tried next, or that was tried last
+ * @param awaited there while its carrier is expected to say what became of it; gone with any change to it
  */
 public record Notice(
         String id,
@@ -30,6 +31,7 @@ public record Notice(
         Optional<Instant> heldUntil,
         Optional<String> bundledInto,
         int line,
+        Optional<Awaited> awaited,
         Purpose purpose) {
 
     public Notice {
@@ -52,6 +54,34 @@ public record Notice(
             Optional<String> bundledInto,
             int line) {
         this(id, contact, callouts, priority, text, state, queuedAt, heldUntil, bundledInto, line, Purpose.CALL);
+    }
+
+    /** A notice of which nobody is expected to say anything. */
+    private Notice(
+            String id,
+            String contact,
+            List<String> callouts,
+            Priority priority,
+            String text,
+            NoticeState state,
+            Instant queuedAt,
+            Optional<Instant> heldUntil,
+            Optional<String> bundledInto,
+            int line,
+            Purpose purpose) {
+        this(
+                id,
+                contact,
+                callouts,
+                priority,
+                text,
+                state,
+                queuedAt,
+                heldUntil,
+                bundledInto,
+                line,
+                Optional.empty(),
+                purpose);
     }
 
     /** A notice that has only just been thought of: not worded, to be sent by the first line. */
@@ -135,5 +165,27 @@ public record Notice(
     public Notice onLine(int next) {
         return new Notice(
                 id, contact, callouts, priority, text, state, queuedAt, heldUntil, bundledInto, next, purpose);
+    }
+
+    /** The same notice, of which its carrier has to say something by then. */
+    public Notice awaiting(Awaited word) {
+        return new Notice(
+                id,
+                contact,
+                callouts,
+                priority,
+                text,
+                state,
+                queuedAt,
+                heldUntil,
+                bundledInto,
+                line,
+                Optional.of(word),
+                purpose);
+    }
+
+    /** When its carrier should have said what became of it; empty when nothing is expected. */
+    public Optional<Instant> dueAt() {
+        return awaited.map(Awaited::until);
     }
 }

@@ -7,17 +7,24 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
+import yardlight.escalation.Changes;
 import yardlight.escalation.Escalator;
 import yardlight.escalation.Stimulus;
+import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.alarm.AlarmState;
 import yardlight.escalation.alarm.Measured;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.alarm.Report;
 import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.ladder.Ladder;
+import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.setup.Stop;
 import yardlight.escalation.wording.Links;
 
 /** The ladder run on paper: who would be told what and when if this alarm came at that hour. Nothing is sent. */
@@ -62,20 +69,61 @@ public final class Rehearsal {
      * @throws IllegalArgumentException if the site is not in the setup
      */
     public static List<Line> of(Setup setup, Question question) {
+        return of(setup, question, Set.of());
+    }
+
+    /**
+     * Rehearses.
+     *
+     * @param stops the lines by which somebody wants nothing more, as {@link Stop} has them
+     * @throws IllegalArgumentException if the site is not in the setup
+     */
+    public static List<Line> of(Setup setup, Question question, Set<AlarmKey> stops) {
         if (!setup.sites().containsKey(question.key().site())) {
             throw new IllegalArgumentException(
                     "site must be set up: " + question.key().site());
         }
-        return new Rehearsal(setup, question).play();
+        return new Rehearsal(setup, question).play(stops);
     }
 
-    private List<Line> play() {
+    private List<Line> play(Set<AlarmKey> stops) {
+        List<Alarm> stopped = stops.stream().map(Rehearsal::stopped).toList();
+        simulation.picture().apply(new Changes(stopped, List.of(), List.of(), List.of(), List.of(), Map.of()));
+        unreachable(stops)
+                .forEach(contact -> lines.add(new Line(
+                        question.at(),
+                        "unreachable",
+                        Optional.of(contact),
+                        Optional.empty(),
+                        "wants nothing more by any line")));
         simulation.watch(this::note);
         var report = new Report(
                 question.key(), Optional.of(BOX), true, question.priority(), Measured.NOTHING, question.at(), true);
         simulation.at(question.at(), new Stimulus.Reported(BOX, List.of(report)));
         simulation.run(question.at().plus(LONGEST));
         return List.copyOf(lines);
+    }
+
+    private static Alarm stopped(AlarmKey key) {
+        return Alarm.normal(key)
+                .draft()
+                .occurrence(1)
+                .state(AlarmState.ACKNOWLEDGED)
+                .active(true)
+                .done();
+    }
+
+    /** Whom the site's ladder would call in vain. */
+    private List<String> unreachable(Set<AlarmKey> stops) {
+        Ladder ladder =
+                setup.ladders().get(setup.sites().get(question.key().site()).ladder());
+        List<Rung> rungs = ladder == null ? List.of() : ladder.rungs();
+        return rungs.stream()
+                .flatMap(rung -> rung.call().stream())
+                .flatMap(call -> setup.peopleBehind(call, question.at()).stream())
+                .distinct()
+                .filter(contact -> Stop.everywhere(setup.contacts().get(contact), stops))
+                .toList();
     }
 
     private void note(Happening happening) {

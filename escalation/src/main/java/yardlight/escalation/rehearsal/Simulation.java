@@ -93,6 +93,8 @@ public final class Simulation {
                         "all's-well " + desk.contact(),
                         desk.allsWell().map(Desk.AllsWellAt::at),
                         new Stimulus.AllsWellDue(desk.contact())));
+        changes.notices()
+                .forEach(notice -> due("notice " + notice.id(), notice.dueAt(), new Stimulus.NoticeDue(notice.id())));
         changes.boxes().forEach(box -> due("box " + box.box(), box.deadline(), new Stimulus.BoxDue(box.box())));
         var happening = new Happening(now, stimulus, decision);
         watchers.forEach(watcher -> watcher.accept(happening));

@@ -17,6 +17,10 @@ final class Requests {
             "(please |por favor )?(stop|stopall|unsubscribe|opt ?out|revoke|end|quit|cancel"
                     + "|alto|baja|parar|cancelar)( all)?|(please )?stop (texting|sending|calling|messaging)( me| us| this number| please| now)*( (these )?(texts|messages).*)?|(darme|denme|dame) de baja"
                     + "|dejen de (mandar|enviar)me .*|ya no me (manden|envien|mande|envie) .*|(please )?(take|remove) me off.*");
+    private static final Pattern START = Pattern.compile(
+            "(please |por favor )?(start|unstop|resubscribe|subscribe|opt ?in|alta|inicio|iniciar|empezar|comenzar|reanudar)( all)?"
+                    + "|(please )?(start|resume) (texting|sending|calling|messaging)( me| us| this number| please| now| again)*( (these )?(texts|messages).*)?"
+                    + "|(darme|denme|dame) de alta( otra vez| de nuevo)?|vuelvan a (mandar|enviar)me .*|(please )?(put|add) me back( on)?.*");
     private static final Pattern NAME = Pattern.compile("\\p{L}{0,20}( \\p{L}{1,20})?");
     private static final Pattern MARKS = Pattern.compile("[^\\p{L}\\p{N}' ]+");
 
@@ -39,6 +43,9 @@ final class Requests {
         }
         if (HELP.matcher(words).matches()) {
             return Optional.of(new Said.Help());
+        }
+        if (START.matcher(words).matches()) {
+            return Optional.of(new Said.Start());
         }
         return STOP.matcher(words).matches() ? Optional.of(new Said.Stop()) : Optional.empty();
     }

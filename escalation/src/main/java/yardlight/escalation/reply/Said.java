@@ -41,6 +41,9 @@ public sealed interface Said {
     /** Send nothing more to this line. */
     record Stop() implements Said {}
 
+    /** Send everything to this line again. */
+    record Start() implements Said {}
+
     /** A machine wrote it: it says nothing, and an answer would only go round in circles. */
     record Automatic() implements Said {}
 

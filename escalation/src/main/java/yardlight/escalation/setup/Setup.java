@@ -105,6 +105,11 @@ public final class Setup {
         return new AlarmKey(Site.GATEWAY, channel, "down");
     }
 
+    /** Whether this is the alarm that some carrier is down. */
+    public static boolean isCarrier(AlarmKey key) {
+        return key.equals(carrier(key.point()));
+    }
+
     /** The channels that anybody has a line on. */
     public Set<String> channels() {
         return channels;
@@ -162,8 +167,12 @@ public final class Setup {
 
     /** The point as set up, or as it would be if nobody has. */
     public Point point(String site, String point) {
-        return known(site, point)
-                .orElseGet(() -> site.equals(Site.GATEWAY) ? Point.carrier(point) : Point.unknown(point, site));
+        return known(site, point).orElseGet(() -> site.equals(Site.GATEWAY) ? ours(point) : Point.unknown(point, site));
+    }
+
+    /** The gateway's own points are lines and carriers. */
+    private Point ours(String point) {
+        return Stop.point(point, contacts.values()).orElseGet(() -> Point.carrier(point));
     }
 
     /** The point as set up; empty when the board has to say that it wants setting up. */

@@ -8,7 +8,8 @@ import java.util.Map;
 final class English implements Phrases {
 
     private static final List<String> DAYS = List.of("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun");
-    private static final Map<String, String> CONDITIONS = Map.of("power-off", "POWER OFF", "comms-loss", "COMMS LOST");
+    private static final Map<String, String> CONDITIONS =
+            Map.of("power-off", "POWER OFF", "comms-loss", "COMMS LOST", "said-stop", "SAID STOP");
 
     @Override
     public String condition(String condition) {

@@ -29,6 +29,7 @@ final class Spanish implements Phrases {
             Map.entry("running", "EN MARCHA"),
             Map.entry("tripped", "DISPARADO"),
             Map.entry("leak", "FUGA"),
+            Map.entry("said-stop", "DIJO STOP"),
             Map.entry("low-battery", "BATERÍA BAJA"));
 
     @Override

@@ -61,6 +61,7 @@ final class Corpus {
             case "who" -> new Said.Who();
             case "help" -> new Said.Help();
             case "stop" -> new Said.Stop();
+            case "start" -> new Said.Start();
             case "automatic" -> new Said.Automatic();
             case "unclear" -> new Said.Unclear();
             default -> throw new IllegalArgumentException("no such meaning: " + words);

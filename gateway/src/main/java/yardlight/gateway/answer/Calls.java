@@ -9,9 +9,11 @@ import yardlight.db.alarm.RecordedAlarm;
 import yardlight.escalation.Answer;
 import yardlight.escalation.Stimulus;
 import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.reply.Said;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.setup.Stop;
 import yardlight.gateway.answer.Replies.Outcome;
 import yardlight.gateway.lane.Lane;
 import yardlight.gateway.page.Names;
@@ -19,9 +21,17 @@ import yardlight.gateway.page.Names;
 /**
  * What waits for one person at the moment at which their text came.
  *
+ * @param stops the lines by which nobody is called
  * @param ids every contact with that person's line
  */
-record Calls(Waiting waiting, Set<String> ids, Contact person, Sentences sentences, Setup setup, Clocks clocks) {
+record Calls(
+        Waiting waiting,
+        Set<AlarmKey> stops,
+        Set<String> ids,
+        Contact person,
+        Sentences sentences,
+        Setup setup,
+        Clocks clocks) {
 
     /** What the engine takes for a shelf's reason. */
     private static final String BY_TEXT = "by text";
@@ -73,6 +83,7 @@ record Calls(Waiting waiting, Set<String> ids, Contact person, Sentences sentenc
                 .filter(ladder -> ladder != null && !ladder.rungs().isEmpty())
                 .flatMap(ladder -> ladder.rungs().get(0).call().stream())
                 .flatMap(call -> setup.peopleBehind(call, clocks.now()).stream())
+                .filter(contact -> !Stop.everywhere(setup.contacts().get(contact), stops))
                 .map(names::contact)
                 .distinct()
                 .toList());

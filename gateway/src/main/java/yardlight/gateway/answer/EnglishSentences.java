@@ -81,7 +81,20 @@ final class EnglishSentences implements Sentences {
     }
 
     @Override
-    public String stop() {
-        return "You are still called: only the owner can take you off. Your wish is in the log.";
+    public String stopped(boolean others) {
+        return "Nothing more comes here. "
+                + (others ? "Your other lines are still used." : "You are called by no other line.")
+                + " To be called here again send START.";
+    }
+
+    @Override
+    public String started(int waiting) {
+        return "You are called here again."
+                + (waiting == 0 ? "" : " Waiting for an answer: " + waiting + ". Send STATUS.");
+    }
+
+    @Override
+    public String notStopped() {
+        return "You are called here. To hear nothing more here send STOP.";
     }
 }

@@ -6,13 +6,16 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import yardlight.db.alarm.Alarms;
+import yardlight.db.alarm.RecordedAlarm;
 import yardlight.escalation.Entry;
+import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.reply.ReplyReader;
 import yardlight.escalation.reply.Said;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Language;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.setup.Stop;
 import yardlight.escalation.wording.Transliteration;
 import yardlight.gateway.incoming.Asked;
 import yardlight.gateway.lane.Lane;
@@ -61,7 +64,7 @@ class Replies implements Asked {
     Outcome take(Sender sender, String text) {
         Setup setup = inForce.setup();
         List<Contact> people = sender.among(setup);
-        Outcome outcome = people.isEmpty() ? stranger(text) : known(people, sender, ReplyReader.read(text));
+        Outcome outcome = people.isEmpty() ? stranger(text) : known(sender, people, ReplyReader.read(text), setup);
         record(sender, people, text, outcome);
         return outcome;
     }
@@ -72,11 +75,28 @@ class Replies implements Asked {
         return Outcome.nothing(machine ? "" : Sentences.in(Language.EN).stranger());
     }
 
+    private Outcome known(Sender sender, List<Contact> people, Said said, Setup setup) {
+        Contact person = people.get(0);
+        Sentences sentences = Sentences.in(person.language());
+        Set<String> ids = people.stream().map(Contact::id).collect(Collectors.toSet());
+        List<RecordedAlarm> current = alarms.current();
+        Set<AlarmKey> stops =
+                Stop.among(current.stream().map(RecordedAlarm::alarm).toList());
+        var calls = new Calls(Waiting.of(current), stops, ids, person, sentences, setup, clocks);
+        var wish = new Wish(sender, people, stops, sentences);
+        if (said instanceof Said.Stop) {
+            return wish.stop(lane);
+        }
+        if (said instanceof Said.Start) {
+            return wish.start(lane, calls.waiting());
+        }
+        Outcome outcome = tested(said, calls, proving.replied(people, sender, said), done(said, calls));
+        // Nothing more goes to a line that was stopped, not even this.
+        return wish.stopped() ? new Outcome("", outcome.acknowledged()) : outcome;
+    }
+
     /** An answer to a test is answered as such, unless there is more in it. */
-    private Outcome known(List<Contact> people, Sender sender, Said said) {
-        Calls calls = calls(people);
-        Outcome outcome = meant(calls, said);
-        List<String> works = proving.replied(people, sender, said);
+    private static Outcome tested(Said said, Calls calls, List<String> works, Outcome outcome) {
         boolean test = said instanceof Said.Ok ok
                 && (ok.codes().isEmpty()
                         ? calls.waiting().codesOf(calls.ids()).isEmpty()
@@ -86,14 +106,7 @@ class Replies implements Asked {
                 : Outcome.nothing(oneLine(calls.sentences().works(works)));
     }
 
-    private Calls calls(List<Contact> people) {
-        Contact person = people.get(0);
-        Sentences sentences = Sentences.in(person.language());
-        Set<String> ids = people.stream().map(Contact::id).collect(Collectors.toSet());
-        return new Calls(Waiting.of(alarms.current()), ids, person, sentences, inForce.setup(), clocks);
-    }
-
-    private Outcome meant(Calls calls, Said said) {
+    private Outcome done(Said said, Calls calls) {
         if (said instanceof Said.Ok ok) {
             return calls.ok(ok.codes(), lane);
         }
@@ -115,9 +128,6 @@ class Replies implements Asked {
         }
         if (said instanceof Said.Help) {
             return sentences.help();
-        }
-        if (said instanceof Said.Stop) {
-            return sentences.stop();
         }
         return said instanceof Said.Automatic ? "" : sentences.notUnderstood();
     }

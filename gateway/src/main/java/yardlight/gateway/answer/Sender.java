@@ -21,21 +21,30 @@ final class Sender {
 
     List<Contact> among(Setup setup) {
         return setup.contacts().values().stream()
-                .filter(contact -> contact.lines().stream().anyMatch(this::uses))
+                .filter(contact -> !addresses(contact).isEmpty())
+                .toList();
+    }
+
+    /** The addresses of the contact that it can have come from, each once. */
+    List<String> addresses(Contact contact) {
+        return contact.lines().stream()
+                .map(Line::address)
+                .filter(this::uses)
+                .distinct()
                 .toList();
     }
 
     /** The places of those of a contact's lines that it can have come from. */
     List<Integer> lines(Contact contact) {
         return IntStream.range(0, contact.lines().size())
-                .filter(place -> uses(contact.lines().get(place)))
+                .filter(place -> uses(contact.lines().get(place).address()))
                 .boxed()
                 .toList();
     }
 
     /** An address is compared as it is; a number by its digits, also one that stands before the at-sign of an address. */
-    private boolean uses(Line line) {
-        String address = line.address().toLowerCase(Locale.ROOT);
+    private boolean uses(String written) {
+        String address = written.toLowerCase(Locale.ROOT);
         return address.equals(from) || sameNumber(number(address), number(from));
     }
 

@@ -45,6 +45,16 @@ interface Sentences {
     /** A test got there; the lines are numbers with their channels. */
     String works(Collection<String> lines);
 
-    /** Nobody is taken off a ladder by a text of their own. */
-    String stop();
+    /**
+     * The last thing that goes to a line.
+     *
+     * @param others whether the contact has lines left that are not stopped
+     */
+    String stopped(boolean others);
+
+    /** @param waiting how many alarms wait for an answer, whoever was told of them */
+    String started(int waiting);
+
+    /** A line was to be taken up again that never was stopped. */
+    String notStopped();
 }

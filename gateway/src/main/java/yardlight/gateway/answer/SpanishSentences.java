@@ -83,7 +83,20 @@ final class SpanishSentences implements Sentences {
     }
 
     @Override
-    public String stop() {
-        return "Se le sigue llamando: solo el dueño puede quitarlo. Su deseo está en el registro.";
+    public String stopped(boolean others) {
+        return "Aquí ya no llega nada. "
+                + (others ? "Sus otras líneas se siguen usando." : "No se le llama por ninguna otra línea.")
+                + " Para volver a recibir envíe ALTA.";
+    }
+
+    @Override
+    public String started(int waiting) {
+        return "Se le vuelve a llamar aquí."
+                + (waiting == 0 ? "" : " Esperan respuesta: " + waiting + ". Envíe ESTADO.");
+    }
+
+    @Override
+    public String notStopped() {
+        return "Aquí se le llama. Para no recibir nada más envíe BAJA.";
     }
 }

@@ -10,7 +10,7 @@ import java.util.List;
  * @param aside alarms that are kept from people
  * @param people whom a ladder can call, and by what they can be reached
  * @param unset points that had alarms and that nobody has set up
- * @param silentChannels what the channels say that cannot send
+ * @param silentChannels what the channels say that cannot send, and who is reached by none
  * @param empty whether nothing at all is set up
  */
 record Sheet(

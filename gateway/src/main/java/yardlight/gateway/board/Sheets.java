@@ -7,6 +7,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 import yardlight.channels.Channel;
 import yardlight.db.alarm.Alarms;
@@ -63,7 +64,8 @@ class Sheets {
                 new Places(boxes.all(), now).of(setup, current),
                 reached.of(setup, now),
                 unset.of(setup),
-                cannotSend(channels, setup),
+                Stream.concat(cannotSend(channels, setup).stream(), Unreachable.of(setup, current).stream())
+                        .toList(),
                 setup.sites().isEmpty());
     }
 

@@ -41,6 +41,11 @@ class DispatchConfiguration {
     }
 
     @Bean
+    ReceiptTimes receiptTimes(DispatchSettings settings) {
+        return new ReceiptTimes(settings.receiptWithin());
+    }
+
+    @Bean
     Recorder recorder(Intake intake, Outbox outbox) {
         return new Recorder(intake, outbox);
     }

@@ -20,9 +20,15 @@ import yardlight.gateway.lane.Tried;
  * and then the engine tries another line or counts it as handed over, with the doubt on record. So it is never lost and
  * never sent over and over.
  *
+ * @param receiptWithin for how long a receipt is waited for, if one is expected
  * @param nextRung asked only when it matters
  */
-record Judgement(Outgoing sent, String channel, Instant now, Function<Outgoing, Optional<Instant>> nextRung) {
+record Judgement(
+        Outgoing sent,
+        String channel,
+        Instant now,
+        Optional<Duration> receiptWithin,
+        Function<Outgoing, Optional<Instant>> nextRung) {
 
     private static final int MOST_DOUBTS = 1;
     private static final Duration LEAST_WAIT = Duration.ofSeconds(1);
@@ -38,8 +44,8 @@ record Judgement(Outgoing sent, String channel, Instant now, Function<Outgoing, 
                 attempt.reference());
         String words = channel + ": " + attempt.detail();
         return switch (attempt.outcome()) {
-            case ACCEPTED -> settled(record, Fate.HANDED_OVER, words);
-            case REFUSED -> settled(record, Fate.REFUSED, words);
+            case ACCEPTED -> settled(record, Fate.HANDED_OVER, words, receiptWithin);
+            case REFUSED -> settled(record, Fate.REFUSED, words, Optional.empty());
             case DEFERRED -> {
                 Instant at = beforeTheRung(now.plus(longer(Backoff.after(sent.deferrals()), attempt.retryAfter())));
                 var retry = new Retry(sent.id(), sent.queuedAt(), at, sent.deferrals() + 1, sent.doubts());
@@ -48,7 +54,10 @@ record Judgement(Outgoing sent, String channel, Instant now, Function<Outgoing, 
             case UNKNOWN -> {
                 if (sent.doubts() >= MOST_DOUBTS) {
                     yield settled(
-                            record, Fate.UNCERTAIN, words + " (twice without an answer: it may not have been taken)");
+                            record,
+                            Fate.UNCERTAIN,
+                            words + " (twice without an answer: it may not have been taken)",
+                            Optional.empty());
                 }
                 Instant at = beforeTheRung(now.plus(Backoff.after(0)));
                 var retry = new Retry(sent.id(), sent.queuedAt(), at, sent.deferrals(), sent.doubts() + 1);
@@ -65,8 +74,8 @@ record Judgement(Outgoing sent, String channel, Instant now, Function<Outgoing, 
                 .orElse(at);
     }
 
-    private Tried settled(AttemptRecord record, Fate fate, String words) {
-        var said = new Stimulus.NoticeFate(record.notice(), sent.notice().line(), fate, words);
+    private Tried settled(AttemptRecord record, Fate fate, String words, Optional<Duration> receipt) {
+        var said = new Stimulus.NoticeFate(record.notice(), sent.notice().line(), fate, words, receipt);
         return new Tried(record, Optional.of(said), Optional.empty(), List.of());
     }
 

@@ -16,6 +16,7 @@ record Sending(
         Channels channels,
         Carriers carriers,
         Lines lines,
+        ReceiptTimes receipts,
         RealLinks links,
         Outbox outbox,
         Recorder recorder,
@@ -59,7 +60,8 @@ record Sending(
                 .orElseGet(() -> Attempt.refused("the contact has no such line any more"));
         meters.sent(channel, attempt.outcome());
         carriers.heard(channel, attempt);
-        var judgement = new Judgement(outgoing, channel, clock.instant(), outbox::nextRung);
+        var judgement =
+                new Judgement(outgoing, channel, clock.instant(), receipts.of(channel, attempt), outbox::nextRung);
         recorder.record(outgoing, judgement.of(attempt), then);
     }
 

@@ -30,6 +30,7 @@ final class Stimuli {
             case CALLOUT -> new Stimulus.CalloutDue(key.subject());
             case DESK -> new Stimulus.DeskDue(key.subject());
             case WELL -> new Stimulus.AllsWellDue(key.subject());
+            case NOTICE -> new Stimulus.NoticeDue(key.subject());
             case BOX -> new Stimulus.BoxDue(key.subject(), leap.last().orElse(Instant.EPOCH));
         };
     }

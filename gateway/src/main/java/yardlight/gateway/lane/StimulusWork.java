@@ -32,6 +32,7 @@ record StimulusWork(Stimulus stimulus) implements Work<Answer> {
             case ALARM_DUE -> due(Kind.ALARM, AlarmColumns.key(((Stimulus.AlarmDue) stimulus).key()));
             case CALLOUT_DUE -> due(Kind.CALLOUT, ((Stimulus.CalloutDue) stimulus).callout());
             case DESK_DUE -> due(Kind.DESK, ((Stimulus.DeskDue) stimulus).contact());
+            case NOTICE_DUE -> due(Kind.NOTICE, ((Stimulus.NoticeDue) stimulus).notice());
             case BOX_DUE -> due(Kind.BOX, ((Stimulus.BoxDue) stimulus).box());
             case ALLS_WELL_DUE -> due(Kind.WELL, ((Stimulus.AllsWellDue) stimulus).contact());
             case REPORTED,
@@ -48,6 +49,7 @@ record StimulusWork(Stimulus stimulus) implements Work<Answer> {
                     TEST_LINE,
                     REPLIED,
                     LINK_USED,
+                    STOPPED,
                     HANDOVER,
                     SETUP_CHANGED -> Optional.empty();
         };

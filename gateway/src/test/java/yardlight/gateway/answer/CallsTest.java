@@ -27,6 +27,7 @@ import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.reply.Said;
 import yardlight.escalation.setup.Language;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.setup.Stop;
 import yardlight.gateway.FakeLane;
 
 class CallsTest {
@@ -37,6 +38,7 @@ class CallsTest {
     private final Setup setup = Fixtures.theSetup();
     private final FakeLane lane = new FakeLane();
     private final List<RecordedAlarm> current = new ArrayList<>();
+    private Set<AlarmKey> stops = Set.of();
 
     @Test
     void ok_with_a_code_takes_the_call_with_it() {
@@ -164,6 +166,13 @@ class CallsTest {
     }
 
     @Test
+    void who_wants_nothing_more_by_any_line_is_not_called_first() {
+        stops = Set.of(Stop.key("ana", "5755550101@txt.example"), Stop.key("ana", "ana@mesa.example"));
+
+        assertThat(of("ana").calledFirst()).isEqualTo("Nobody would be called first now.");
+    }
+
+    @Test
     void everyone_is_called_first_by_name() {
         var everyone = new Ladder(
                 "night",
@@ -182,6 +191,7 @@ class CallsTest {
     private Calls of(String contact, Setup setup) {
         return new Calls(
                 Waiting.of(current),
+                stops,
                 Set.of(contact),
                 setup.contacts().get(contact),
                 Sentences.in(Language.EN),

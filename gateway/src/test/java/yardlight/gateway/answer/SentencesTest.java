@@ -20,7 +20,11 @@ class SentencesTest {
                         sentences.notUnderstood(),
                         sentences.help(),
                         sentences.nothingWaits(),
-                        sentences.stop(),
+                        sentences.stopped(true),
+                        sentences.stopped(false),
+                        sentences.started(0),
+                        sentences.started(120),
+                        sentences.notStopped(),
                         sentences.forHowLong(47))
                 .forEach(sentence -> assertThat(Replies.oneLine(sentence)).doesNotEndWith("..."));
     }

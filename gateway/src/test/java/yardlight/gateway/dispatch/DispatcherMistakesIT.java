@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
 import java.time.Duration;
+import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import yardlight.gateway.OutOfMemory;
@@ -13,7 +14,9 @@ class DispatcherMistakesIT {
 
     private final Workbench bench = new Workbench();
     private final Dispatcher dispatcher = new Dispatcher(
-            bench.sending, new Late(bench.sending, bench.intake), new DispatchSettings(Duration.ofMillis(20), 2));
+            bench.sending,
+            new Late(bench.sending, bench.intake),
+            new DispatchSettings(Duration.ofMillis(20), 2, Map.of()));
 
     @AfterEach
     void stop() {

@@ -25,7 +25,8 @@ class JudgementTest {
     @Test
     void tells_the_engine_what_was_taken_and_what_was_refused_and_by_which_channel() {
         assertThat(judged(0, 0, Attempt.accepted("250 taken")).fate())
-                .contains(new Stimulus.NoticeFate("n-1", 0, Fate.HANDED_OVER, "sms-mail: 250 taken"));
+                .contains(new Stimulus.NoticeFate(
+                        "n-1", 0, Fate.HANDED_OVER, "sms-mail: 250 taken", Optional.of(Duration.ofMinutes(2))));
         assertThat(judged(0, 0, Attempt.refused("550 no")).fate())
                 .contains(new Stimulus.NoticeFate("n-1", 0, Fate.REFUSED, "sms-mail: 550 no"));
     }
@@ -132,6 +133,6 @@ class JudgementTest {
                 Optional.empty(),
                 0);
         var sent = new Outgoing(notice, "sms-mail", NOW.minusSeconds(7), deferrals, doubts);
-        return new Judgement(sent, "sms-mail", NOW, any -> nextRung).of(attempt);
+        return new Judgement(sent, "sms-mail", NOW, Optional.of(Duration.ofMinutes(2)), any -> nextRung).of(attempt);
     }
 }

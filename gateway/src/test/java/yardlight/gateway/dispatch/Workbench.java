@@ -29,6 +29,7 @@ final class Workbench {
                 channels,
                 new Carriers(channels.byName().keySet(), intake, Set::of, () -> now),
                 new Lines(Fixtures::theSetup),
+                ReceiptTimes.NONE,
                 Notice::text,
                 outbox,
                 new Recorder(intake, outbox),

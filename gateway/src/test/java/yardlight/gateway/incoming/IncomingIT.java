@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
 import java.time.Duration;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -121,6 +122,27 @@ class IncomingIT {
         assertThat(carried(1).address()).isEqualTo("+15755550103");
     }
 
+    @Test
+    void who_says_stop_is_told_so_once_and_nothing_else_until_they_say_start() {
+        raised();
+        carried(0);
+
+        assertThat(pigeon.brings("m5", ANA, "STOP")).isTrue();
+        await(() -> toAna("Nothing more comes here. Your other lines are still used."));
+        assertThat(pigeon.brings("m6", ANA, "stop")).isTrue();
+        assertThat(pigeon.brings("m7", ANA, "help")).isTrue();
+        assertThat(pigeon.brings("m8", ANA, "START")).isTrue();
+        await(() -> toAna("You are called here again."));
+
+        assertThat(pigeon.carried)
+                .filteredOn(message -> message.address().equals(ANA))
+                .hasSize(3);
+        assertThat(log())
+                .contains("line pigeon of ana is stopped: Ana Ruelas wrote STOP from +15755550101")
+                .contains("+15755550101 wrote: help; not answered")
+                .contains("line pigeon of ana is taken up again: Ana Ruelas wrote START from +15755550101");
+    }
+
     /** Each test has an alarm of its own, of which Ana is told first. */
     private String raised() {
         HttpResponse<String> key = web.post("/api/v1/boxes/mesa-9-box/keys", "application/json", "", Web.owner());
@@ -135,14 +157,22 @@ class IncomingIT {
     }
 
     private void acknowledgeAll() {
-        for (JsonNode alarm : Web.json(web.get("/api/v1/alarms?state=unacknowledged", Web.owner()))) {
-            web.post(
-                    "/api/v1/alarms/" + alarm.get("id").asString() + "/acknowledge",
-                    "application/json",
-                    "{}",
-                    Web.owner());
+        for (String state : List.of("unacknowledged", "returned-unacknowledged")) {
+            for (JsonNode alarm : Web.json(web.get("/api/v1/alarms?state=" + state, Web.owner()))) {
+                web.post(
+                        "/api/v1/alarms/" + alarm.get("id").asString() + "/acknowledge",
+                        "application/json",
+                        "{}",
+                        Web.owner());
+            }
         }
         pigeon.carried.clear();
+    }
+
+    private boolean toAna(String words) {
+        return pigeon.carried.stream()
+                .anyMatch(message ->
+                        message.address().equals(ANA) && message.text().startsWith(words));
     }
 
     private Message carried(int place) {
