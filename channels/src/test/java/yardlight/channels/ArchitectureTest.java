@@ -95,6 +95,14 @@ class ArchitectureTest {
             .resideInAnyPackage("org.jsmpp..");
 
     @ArchTest
+    static final ArchRule ONLY_MODEM_KNOWS_JSERIALCOMM = noClasses()
+            .that()
+            .resideOutsideOfPackage("yardlight.channels.modem")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("com.fazecast..");
+
+    @ArchTest
     static final ArchRule PHONE_KNOWS_NO_CHANNEL = classes()
             .that()
             .resideInAPackage("yardlight.channels.phone")
