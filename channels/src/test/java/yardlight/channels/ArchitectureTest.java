@@ -27,13 +27,14 @@ class ArchitectureTest {
     /** What short messages are made of, over whatever they go. */
     private static final DescribedPredicate<JavaClass> GSM = resideInAPackage("yardlight.channels.gsm");
 
-    /** {@code web} is no channel: it is how those that need it ask over HTTP. */
+    /** {@code web} and {@code phone} are no channels: how those that need it ask over HTTP, and what numbers are. */
     @ArchTest
     static final ArchRule CHANNELS_DO_NOT_KNOW_EACH_OTHER = slices().matching("yardlight.channels.(*)..")
             .should()
             .notDependOnEachOther()
             .ignoreDependency(alwaysTrue(), GSM)
-            .ignoreDependency(alwaysTrue(), resideInAPackage("yardlight.channels.web"));
+            .ignoreDependency(alwaysTrue(), resideInAPackage("yardlight.channels.web"))
+            .ignoreDependency(alwaysTrue(), resideInAPackage("yardlight.channels.phone"));
 
     @ArchTest
     static final ArchRule WHAT_THEY_SHARE_IS_A_FUNCTION_OF_THE_RULES_AND_THE_JDK_ONLY = classes()
@@ -47,6 +48,7 @@ class ArchitectureTest {
                     "java.lang..",
                     "java.util",
                     "java.util.function",
+                    "java.util.regex",
                     "java.util.stream",
                     "java.time",
                     "java.io",
@@ -91,6 +93,30 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("org.jsmpp..");
+
+    @ArchTest
+    static final ArchRule ONLY_MODEM_KNOWS_JSERIALCOMM = noClasses()
+            .that()
+            .resideOutsideOfPackage("yardlight.channels.modem")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("com.fazecast..");
+
+    @ArchTest
+    static final ArchRule PHONE_KNOWS_NO_CHANNEL = classes()
+            .that()
+            .resideInAPackage("yardlight.channels.phone")
+            .should()
+            .onlyDependOnClassesThat()
+            .resideInAnyPackage("yardlight.channels.phone", "com.google.i18n.phonenumbers..", "java..");
+
+    @ArchTest
+    static final ArchRule ONLY_PHONE_KNOWS_LIBPHONENUMBER = noClasses()
+            .that()
+            .resideOutsideOfPackage("yardlight.channels.phone")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("com.google.i18n..");
 
     @ArchTest
     static final ArchRule ONLY_PUSH_KNOWS_THE_LIBRARY_FOR_IT = noClasses()

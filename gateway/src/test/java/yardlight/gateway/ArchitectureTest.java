@@ -86,6 +86,7 @@ class ArchitectureTest {
                 "http",
                 "lines",
                 "mail",
+                "modem",
                 "owner",
                 "push",
                 "record",

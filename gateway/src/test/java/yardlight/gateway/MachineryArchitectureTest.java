@@ -54,6 +54,14 @@ class MachineryArchitectureTest {
             .resideInAnyPackage("yardlight.channels.smpp..", "org.jsmpp..");
 
     @ArchTest
+    static final ArchRule ONLY_MODEM_KNOWS_HOW_A_MODEM_IS_SPOKEN_TO = noClasses()
+            .that()
+            .resideOutsideOfPackage("yardlight.gateway.modem")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("yardlight.channels.modem..", "com.fazecast..");
+
+    @ArchTest
     static final ArchRule ONLY_HTTP_KNOWS_HOW_A_PROVIDER_IS_ASKED = noClasses()
             .that()
             .resideOutsideOfPackage("yardlight.gateway.http")

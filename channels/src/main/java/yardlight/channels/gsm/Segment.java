@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import yardlight.escalation.wording.Gsm7;
 import yardlight.escalation.wording.Segments;
@@ -22,6 +23,15 @@ public record Segment(Alphabet alphabet, Optional<Concatenation> concatenation, 
 
     private static final int BITS_OF_A_SEPTET = 7;
     private static final String CUT = "...";
+
+    private static final Pattern LINE_END = Pattern.compile("\\R");
+    private static final Pattern CONTROL = Pattern.compile("[\\p{Cc}&&[^\\n]]");
+
+    /** The text as a person is to read it: line breaks as LF, no other control characters, nothing empty at its end. */
+    public static String clean(String text) {
+        String lines = LINE_END.matcher(text).replaceAll("\n");
+        return CONTROL.matcher(lines).replaceAll("").stripTrailing();
+    }
 
     /**
      * The messages that bring this text, in order; one for an empty text.

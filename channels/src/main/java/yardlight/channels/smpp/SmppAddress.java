@@ -1,46 +1,20 @@
 package yardlight.channels.smpp;
 
-import com.google.i18n.phonenumbers.NumberParseException;
-import com.google.i18n.phonenumbers.PhoneNumberUtil;
-import com.google.i18n.phonenumbers.PhoneNumberUtil.PhoneNumberFormat;
-import com.google.i18n.phonenumbers.PhoneNumberUtil.ValidationResult;
-import com.google.i18n.phonenumbers.Phonenumber.PhoneNumber;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.jsmpp.SMPPConstant;
+import yardlight.channels.phone.PhoneNumbers;
+import yardlight.channels.phone.PhoneNumbers.Kind;
 
 /**
- * A number as it stands in a unit of data: its type (section 5.2.5), its plan (5.2.6), and digits without a plus.
- *
- * <p>Outside of SMPP a number is always in the international form of ITU-T E.164, {@code +15755550101}: a plus and at most
- * 15 digits, the country's code first.
+ * A number as it stands in a unit of data: its type (section 5.2.5), its plan (5.2.6), and digits without a plus. Outside of
+ * SMPP a number is always in the form of {@link PhoneNumbers}.
  */
 record SmppAddress(byte ton, byte npi, String digits) {
 
-    private static final Pattern INTERNATIONAL = Pattern.compile("\\+[1-9][0-9]{6,14}");
     private static final Pattern SHORT_CODE = Pattern.compile("[0-9]{3,8}");
     /** 3GPP TS 23.040 9.1.2.5 has room for 11 characters. */
     private static final Pattern LETTERS = Pattern.compile("[A-Za-z0-9 ]{1,11}");
-
-    private static final PhoneNumberUtil NUMBERS = PhoneNumberUtil.getInstance();
-
-    /**
-     * Whether the address could be somebody's. Its length is compared with what its country has, for a digit too few is the
-     * likeliest mistake. Not whether such a number was ever given out: what this library knows of that gets old, and a line
-     * must not be turned away for it.
-     */
-    static Optional<String> complaintAbout(String address) {
-        if (!INTERNATIONAL.matcher(address).matches()) {
-            return Optional.of("not a phone number in the form +15755550101: " + address);
-        }
-        return switch (possible(address)) {
-            case IS_POSSIBLE -> Optional.empty();
-            case INVALID_COUNTRY_CODE -> Optional.of("no country has this code: " + address);
-            case TOO_SHORT, IS_POSSIBLE_LOCAL_ONLY -> Optional.of("too few digits for its country: " + address);
-            case TOO_LONG -> Optional.of("too many digits for its country: " + address);
-            case INVALID_LENGTH -> Optional.of("not as many digits as its country has: " + address);
-        };
-    }
 
     /** Of an address that nobody complains about. */
     static SmppAddress to(String address) {
@@ -52,7 +26,7 @@ record SmppAddress(byte ton, byte npi, String digits) {
      * {@link IllegalArgumentException} for what is none of the three.
      */
     static SmppAddress from(String sender) {
-        if (INTERNATIONAL.matcher(sender).matches()) {
+        if (PhoneNumbers.isInternational(sender)) {
             return to(sender);
         }
         if (SHORT_CODE.matcher(sender).matches()) {
@@ -71,48 +45,17 @@ record SmppAddress(byte ton, byte npi, String digits) {
         return new SmppAddress(SMPPConstant.TON_UNKNOWN, SMPPConstant.NPI_UNKNOWN, "");
     }
 
-    /**
-     * The international form of a sender that the centre names, for that is how an answer is addressed. What cannot be made
-     * one, such as a short code, stays as it is.
-     *
-     * @param home our own number, if it has a country: a national number is then of the same one
-     */
+    /** The form in which an answer to a sender is addressed: {@link PhoneNumbers#international}. */
     String international(Optional<String> home) {
-        String number = digits.strip();
-        if (INTERNATIONAL.matcher(number).matches() || ton == SMPPConstant.TON_ALPHANUMERIC) {
-            return number;
-        }
-        boolean named = INTERNATIONAL.matcher("+" + number).matches();
-        if (ton == SMPPConstant.TON_INTERNATIONAL && named) {
-            return "+" + number;
-        }
-        Optional<String> national =
-                home.filter(ours -> INTERNATIONAL.matcher(ours).matches()).flatMap(ours -> nationally(number, ours));
-        if (ton == SMPPConstant.TON_NATIONAL) {
-            return national.orElse(number);
-        }
-        boolean whole = named && possible("+" + number) == ValidationResult.IS_POSSIBLE;
-        return national.orElse(whole ? "+" + number : number);
+        return PhoneNumbers.international(kind(), digits, home);
     }
 
-    private static Optional<String> nationally(String number, String home) {
-        try {
-            String region = NUMBERS.getRegionCodeForCountryCode(
-                    NUMBERS.parse(home, null).getCountryCode());
-            PhoneNumber parsed = NUMBERS.parse(number, region);
-            return NUMBERS.isPossibleNumberWithReason(parsed) == ValidationResult.IS_POSSIBLE
-                    ? Optional.of(NUMBERS.format(parsed, PhoneNumberFormat.E164))
-                    : Optional.empty();
-        } catch (NumberParseException e) {
-            return Optional.empty();
-        }
-    }
-
-    private static ValidationResult possible(String international) {
-        try {
-            return NUMBERS.isPossibleNumberWithReason(NUMBERS.parse(international, null));
-        } catch (NumberParseException e) {
-            return ValidationResult.INVALID_COUNTRY_CODE;
-        }
+    private Kind kind() {
+        return switch (ton) {
+            case SMPPConstant.TON_INTERNATIONAL -> Kind.INTERNATIONAL;
+            case SMPPConstant.TON_NATIONAL -> Kind.NATIONAL;
+            case SMPPConstant.TON_ALPHANUMERIC -> Kind.NAME;
+            default -> Kind.UNKNOWN;
+        };
     }
 }

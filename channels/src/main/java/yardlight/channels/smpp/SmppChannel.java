@@ -10,6 +10,7 @@ import yardlight.channels.Health;
 import yardlight.channels.Inbox;
 import yardlight.channels.Message;
 import yardlight.channels.Receiver;
+import yardlight.channels.phone.PhoneNumbers;
 
 /**
  * The channel {@code smpp}: texts to phone numbers such as {@code +15755550101} through a message centre, over one session
@@ -69,7 +70,7 @@ public final class SmppChannel implements Channel, Receiver {
 
     @Override
     public Optional<String> complaintAbout(String address) {
-        return SmppAddress.complaintAbout(address);
+        return PhoneNumbers.complaintAbout(address);
     }
 
     @Override

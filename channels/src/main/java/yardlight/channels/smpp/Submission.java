@@ -5,7 +5,6 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import org.jsmpp.PDUStringException;
 import org.jsmpp.SMPPConstant;
 import org.jsmpp.bean.OptionalParameter;
@@ -30,9 +29,6 @@ record Submission(SmppAddress from, SmppAddress to, int reference, Segment segme
     /** What is longer is cut: common practice, no source, is to take at most ten. */
     static final int MOST_PARTS = 10;
 
-    private static final Pattern LINE_END = Pattern.compile("\\R");
-    private static final Pattern CONTROL = Pattern.compile("[\\p{Cc}&&[^\\n]]");
-
     private static final DefaultComposer COMPOSER = new DefaultComposer();
 
     /** All parts of a message in order. Its address must have been checked. */
@@ -41,7 +37,7 @@ record Submission(SmppAddress from, SmppAddress to, int reference, Segment segme
         SmppAddress to = SmppAddress.to(message.address());
         byte[] digest = digest(message.id());
         int reference = (digest[0] & 0xFF) << 8 | digest[1] & 0xFF;
-        List<Segment> segments = Segment.of(clean(message.text()), digest[2] & 0xFF, MOST_PARTS);
+        List<Segment> segments = Segment.of(Segment.clean(message.text()), digest[2] & 0xFF, MOST_PARTS);
         Segment end = segments.get(segments.size() - 1);
         return segments.stream()
                 .map(segment -> new Submission(from, to, reference, segment, segment == end))
@@ -89,11 +85,6 @@ record Submission(SmppAddress from, SmppAddress to, int reference, Segment segme
     /** Section 5.2.19: 0 is the centre's default alphabet, which for SMS is that of 3GPP TS 23.038. */
     private byte dataCoding() {
         return segment.alphabet() == Alphabet.GSM7 ? SMPPConstant.DC_DEFAULT : SMPPConstant.DC_UCS2;
-    }
-
-    private static String clean(String text) {
-        String lines = LINE_END.matcher(text).replaceAll("\n");
-        return CONTROL.matcher(lines).replaceAll("").stripTrailing();
     }
 
     private static byte[] digest(String id) {

@@ -7,32 +7,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class SmppAddressTest {
-
-    /** ITU-T E.164: at most 15 digits, the country's code first. Lengths of each country as libphonenumber 9.0.43 has them. */
-    @ParameterizedTest
-    @ValueSource(strings = {"+15755550101", "+14325550199", "+525512345678", "+442079460101"})
-    void takes_numbers_as_long_as_their_country_has_them(String address) {
-        assertThat(SmppAddress.complaintAbout(address)).isEmpty();
-    }
-
-    @ParameterizedTest
-    @CsvSource({
-        "5755550101, not a phone number",
-        "+1 575 555 0101, not a phone number",
-        "+1575555010, too few digits",
-        "+157555501011, too many digits",
-        "+9995755550101, no country",
-        "+15755550101;+15755550102, not a phone number",
-        "5755550101@txt.example, not a phone number"
-    })
-    void says_what_is_wrong(String address, String complaint) {
-        assertThat(SmppAddress.complaintAbout(address).orElseThrow())
-                .contains(complaint)
-                .contains(address);
-    }
 
     /** SMPP v3.4 sections 5.2.5 and 5.2.6, memory: 1 and 1 are international and ISDN. The rest is common practice. */
     @Test

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import yardlight.channels.Attempt;
 import yardlight.channels.Attempt.Outcome;
+import yardlight.channels.FakeInbox;
 import yardlight.channels.Incoming;
 import yardlight.channels.Message;
 import yardlight.channels.Receipt;

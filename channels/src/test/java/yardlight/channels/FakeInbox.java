@@ -1,27 +1,24 @@
-package yardlight.channels.smpp;
+package yardlight.channels;
 
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
-import yardlight.channels.Inbox;
-import yardlight.channels.Incoming;
-import yardlight.channels.Receipt;
 
 /** Takes everything unless told otherwise, and remembers. */
-final class FakeInbox implements Inbox {
+public final class FakeInbox implements Inbox {
 
-    interface Waiting {
+    public interface Waiting {
         void await() throws InterruptedException;
     }
 
     /** Whether it was taken or not. */
-    final List<Incoming> offered = new CopyOnWriteArrayList<>();
+    public final List<Incoming> offered = new CopyOnWriteArrayList<>();
 
-    final List<Incoming> texts = new CopyOnWriteArrayList<>();
-    final List<Receipt> receipts = new CopyOnWriteArrayList<>();
+    public final List<Incoming> texts = new CopyOnWriteArrayList<>();
+    public final List<Receipt> receipts = new CopyOnWriteArrayList<>();
 
-    volatile boolean taking = true;
-    volatile boolean failing;
-    volatile Waiting whileTaking = () -> {};
+    public volatile boolean taking = true;
+    public volatile boolean failing;
+    public volatile Waiting whileTaking = () -> {};
 
     @Override
     public boolean take(Incoming text) {
