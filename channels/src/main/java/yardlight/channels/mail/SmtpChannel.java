@@ -16,6 +16,12 @@ import yardlight.channels.Message;
  */
 public final class SmtpChannel implements Channel {
 
+    /** The name of the channel of mails to people. */
+    public static final String MAIL = Form.LETTER.channel();
+
+    /** The name of the channel of texts by mail. */
+    public static final String SMS_MAIL = Form.TEXT.channel();
+
     private static final String NOT_CONFIGURED = "no mail server is set up: messages wait";
 
     private final Form form;

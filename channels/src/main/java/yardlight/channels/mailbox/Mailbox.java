@@ -8,6 +8,7 @@ import java.time.InstantSource;
 import java.util.Optional;
 import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import yardlight.channels.Health;
@@ -34,6 +35,8 @@ public final class Mailbox implements Receiver {
     private static final Duration LONGEST_PAUSE = Duration.ofMinutes(1);
     /** A session that ended before it was as old says nothing for the next one. */
     private static final Duration STEADY = Duration.ofSeconds(10);
+    /** Until it is asked again. */
+    private static final Duration NOT_OUR_TURN = Duration.ofSeconds(2);
     /** Servers lock who comes with a wrong password again and again. */
     private static final Duration AFTER_WRONG_LOGIN = Duration.ofMinutes(5);
 
@@ -43,9 +46,13 @@ public final class Mailbox implements Receiver {
         this.open = open;
     }
 
-    /** @param names those that our mails have */
-    public static Mailbox of(MailboxSettings settings, MailNames names, KnownLines lines, InstantSource clock) {
-        return new Mailbox(Optional.of(new Open(settings, new Handing(settings, names, lines), clock)));
+    /**
+     * @param names those that our mails have
+     * @param turn whether it is ours to read, asked before each look: of several gateways one does
+     */
+    public static Mailbox of(
+            MailboxSettings settings, MailNames names, KnownLines lines, InstantSource clock, BooleanSupplier turn) {
+        return new Mailbox(Optional.of(new Open(settings, new Handing(settings, names, lines), clock, turn)));
     }
 
     /** Hears nothing. */
@@ -77,14 +84,16 @@ public final class Mailbox implements Receiver {
     private static final class Open {
 
         private final MailboxSettings settings;
+        private final BooleanSupplier turn;
         private final Round round;
         private final ScheduledThreadPoolExecutor timer;
         private volatile Optional<String> trouble = Optional.empty();
         private volatile boolean closed;
         private volatile Optional<Visit> visit = Optional.empty();
 
-        Open(MailboxSettings settings, Handing handing, InstantSource clock) {
+        Open(MailboxSettings settings, Handing handing, InstantSource clock, BooleanSupplier turn) {
             this.settings = settings;
+            this.turn = turn;
             this.round = new Round(handing, clock, () -> closed);
             // Two: one may wait for the folder while the other ends that wait.
             this.timer = new ScheduledThreadPoolExecutor(2, work -> thread(work, "mailbox-limits"));
@@ -114,6 +123,10 @@ public final class Mailbox implements Receiver {
         private void keep(Inbox inbox) {
             Duration pause = Duration.ZERO;
             while (rest(pause)) {
+                if (!turn.getAsBoolean()) {
+                    pause = NOT_OUR_TURN;
+                    continue;
+                }
                 long since = System.nanoTime();
                 var now = new Visit(settings, timer);
                 visit = Optional.of(now);
@@ -145,7 +158,7 @@ public final class Mailbox implements Receiver {
 
         private void stay(Visit now, Inbox inbox) throws MessagingException, IOException {
             boolean waits = now.canWait();
-            while (!closed) {
+            while (!closed && turn.getAsBoolean()) {
                 int before = now.count();
                 boolean all = round.go(now, inbox);
                 boolean more = now.count() != before;

@@ -206,7 +206,8 @@ class GreenMailboxIT {
                 settings,
                 new MailNames(new byte[] {1}),
                 from -> Optional.of(new KnownLines.Known("mail", from)),
-                InstantSource.system());
+                InstantSource.system(),
+                () -> true);
         mailbox.listen(inbox);
     }
 

@@ -34,6 +34,7 @@ class MailboxTroubleIT {
     private final Basket inbox = new Basket();
     private ScriptedMailbox server;
     private Mailbox mailbox;
+    private volatile boolean turn = true;
 
     @BeforeEach
     void open() throws IOException {
@@ -58,6 +59,20 @@ class MailboxTroubleIT {
         await().atMost(LONG).until(() -> inbox.texts.size() == 1 && server.seen.contains(1));
         assertThat(server.commands).noneMatch(line -> line.contains("IDLE"));
         assertThat(server.connections).hasValue(1);
+    }
+
+    @Test
+    void reads_only_while_it_is_its_turn() {
+        turn = false;
+        server.mails.add(Mails.from("ana@example.org", "", "OK 47"));
+        listen(Mailboxes.LOGIN);
+        await().pollDelay(Duration.ofMillis(500)).atMost(LONG).until(() -> server.connections.get() == 0);
+
+        turn = true;
+
+        await().atMost(LONG).until(() -> inbox.texts.size() == 1);
+        turn = false;
+        await().atMost(LONG).until(() -> server.guests() == 0);
     }
 
     @Test
@@ -168,7 +183,8 @@ class MailboxTroubleIT {
                 Mailboxes.with(server.port(), login, Mailboxes.SHORT, POLL),
                 new MailNames(new byte[] {1}),
                 from -> Optional.of(new KnownLines.Known("mail", from)),
-                InstantSource.fixed(NOW));
+                InstantSource.fixed(NOW),
+                () -> turn);
         mailbox.listen(inbox);
     }
 

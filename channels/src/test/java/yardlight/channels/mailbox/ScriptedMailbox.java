@@ -59,6 +59,10 @@ final class ScriptedMailbox implements AutoCloseable {
         return door.getLocalPort();
     }
 
+    int guests() {
+        return guests.size();
+    }
+
     /** @param verb such as {@code FETCH}; {@code GREETING} is what is said first */
     void does(String verb, String words, After after) {
         script.put(verb, new Step(words, after));

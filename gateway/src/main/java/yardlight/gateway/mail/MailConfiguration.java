@@ -18,6 +18,7 @@ import yardlight.channels.mailbox.Mailbox;
 import yardlight.channels.mailbox.MailboxSettings;
 import yardlight.channels.oauth.Tokens;
 import yardlight.db.secret.Secrets;
+import yardlight.db.turn.Turns;
 import yardlight.gateway.settings.SettingsTrouble;
 import yardlight.gateway.setup.SetupInForce;
 
@@ -87,10 +88,10 @@ class MailConfiguration {
     }
 
     @Bean
-    Receiver mailbox(
-            Names mailNames, Channel mailChannel, Channel smsMailChannel, SetupInForce inForce, InstantSource clock) {
-        var lines = new LinesInForce(inForce, List.of(mailChannel.name(), smsMailChannel.name()));
-        return in.map(settings -> Mailbox.of(settings, mailNames.made().orElseThrow(), lines, clock))
+    Receiver mailbox(Names mailNames, SetupInForce inForce, InstantSource clock, Turns turns) {
+        var lines = new LinesInForce(inForce, List.of(SmtpChannel.MAIL, SmtpChannel.SMS_MAIL));
+        return in.map(box ->
+                        Mailbox.of(box, mailNames.made().orElseThrow(), lines, clock, () -> turns.mine("the mailbox")))
                 .orElseGet(Mailbox::notSetUp);
     }
 }
