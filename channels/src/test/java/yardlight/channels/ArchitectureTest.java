@@ -27,14 +27,20 @@ class ArchitectureTest {
     /** What short messages are made of, over whatever they go. */
     private static final DescribedPredicate<JavaClass> GSM = resideInAPackage("yardlight.channels.gsm");
 
-    /** {@code web} and {@code phone} are no channels: how those that need it ask over HTTP, and what numbers are. */
+    /**
+     * {@code web}, {@code oauth} and {@code phone} are no channels: they are how those that need it ask over HTTP and log in, and
+     * what numbers are. The mailbox is the way back of mail.
+     */
     @ArchTest
     static final ArchRule CHANNELS_DO_NOT_KNOW_EACH_OTHER = slices().matching("yardlight.channels.(*)..")
             .should()
             .notDependOnEachOther()
             .ignoreDependency(alwaysTrue(), GSM)
             .ignoreDependency(alwaysTrue(), resideInAPackage("yardlight.channels.web"))
-            .ignoreDependency(alwaysTrue(), resideInAPackage("yardlight.channels.phone"));
+            .ignoreDependency(alwaysTrue(), resideInAPackage("yardlight.channels.phone"))
+            .ignoreDependency(alwaysTrue(), resideInAPackage("yardlight.channels.oauth"))
+            .ignoreDependency(
+                    resideInAPackage("yardlight.channels.mailbox"), resideInAPackage("yardlight.channels.mail"));
 
     @ArchTest
     static final ArchRule WHAT_THEY_SHARE_IS_A_FUNCTION_OF_THE_RULES_AND_THE_JDK_ONLY = classes()
@@ -63,9 +69,9 @@ class ArchitectureTest {
             .resideInAnyPackage("yardlight.channels", "yardlight.channels.web", "java..", "javax.net..");
 
     @ArchTest
-    static final ArchRule ONLY_HTTP_AND_PUSH_KNOW_JACKSON = noClasses()
+    static final ArchRule ONLY_HTTP_PUSH_AND_OAUTH_KNOW_JACKSON = noClasses()
             .that()
-            .resideOutsideOfPackages("yardlight.channels.http", "yardlight.channels.push")
+            .resideOutsideOfPackages("yardlight.channels.http", "yardlight.channels.push", "yardlight.channels.oauth")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("tools.jackson..", "com.fasterxml..");
@@ -79,9 +85,9 @@ class ArchitectureTest {
             .resideInAPackage("yardlight.channels.*..");
 
     @ArchTest
-    static final ArchRule ONLY_MAIL_KNOWS_JAKARTA_MAIL = noClasses()
+    static final ArchRule ONLY_MAIL_AND_MAILBOX_KNOW_JAKARTA_MAIL = noClasses()
             .that()
-            .resideOutsideOfPackage("yardlight.channels.mail")
+            .resideOutsideOfPackages("yardlight.channels.mail", "yardlight.channels.mailbox")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("jakarta.mail..", "org.eclipse.angus..");

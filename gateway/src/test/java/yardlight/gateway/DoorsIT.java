@@ -90,7 +90,7 @@ class DoorsIT {
         JsonNode health = Web.json(answer);
         assertThat(health.get("status").asString()).isEqualTo("UP");
         assertThat(health.get("components").get("channels").get("details").propertyNames())
-                .containsExactlyInAnyOrder("mail", "sms-mail", "smpp", "push");
+                .containsExactlyInAnyOrder("mail", "sms-mail", "smpp", "push", "mailbox");
         assertThat(web.get("/actuator/health/liveness").body()).isEqualTo("{\"status\":\"UP\"}");
         assertThat(web.get("/actuator/health").body()).doesNotContain("diskSpace", "path");
     }

@@ -38,12 +38,12 @@ class MachineryArchitectureTest {
             .resideInAnyPackage("jakarta.persistence..", "org.hibernate..", "org.springframework.data..");
 
     @ArchTest
-    static final ArchRule ONLY_MAIL_KNOWS_HOW_MAIL_IS_SENT = noClasses()
+    static final ArchRule ONLY_MAIL_KNOWS_HOW_MAIL_IS_SENT_AND_HEARD = noClasses()
             .that()
             .resideOutsideOfPackage("yardlight.gateway.mail")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("yardlight.channels.mail..", "jakarta.mail..");
+            .resideInAnyPackage("yardlight.channels.mail..", "yardlight.channels.mailbox..", "jakarta.mail..");
 
     @ArchTest
     static final ArchRule ONLY_SMPP_KNOWS_HOW_TEXTS_ARE_SENT_OVER_IT = noClasses()

@@ -1,9 +1,11 @@
 package yardlight.channels.mail;
 
+import jakarta.mail.AuthenticationFailedException;
 import jakarta.mail.MessagingException;
 import jakarta.mail.Session;
 import java.util.Optional;
 import org.eclipse.angus.mail.smtp.SMTPTransport;
+import yardlight.channels.oauth.NoToken;
 
 /**
  * Jakarta Mail's SMTP conversation, which also remembers how far it came and what the server answered there.
@@ -39,11 +41,25 @@ final class Dialogue extends SMTPTransport {
 
     @Override
     protected boolean protocolConnect(String host, int port, String user, String password) throws MessagingException {
-        return super.protocolConnect(
-                settings.host(),
-                settings.port(),
-                settings.login().map(MailSettings.Login::username).orElse(null),
-                settings.login().map(MailSettings.Login::password).orElse(null));
+        if (settings.login().isEmpty()) {
+            return super.protocolConnect(settings.host(), settings.port(), null, null);
+        }
+        MailSettings.Login login = settings.login().get();
+        String secret = secret(login);
+        try {
+            return super.protocolConnect(settings.host(), settings.port(), login.username(), secret);
+        } catch (AuthenticationFailedException e) {
+            login.tokens().ifPresent(tokens -> tokens.refused(secret));
+            throw e;
+        }
+    }
+
+    private static String secret(MailSettings.Login login) throws MessagingException {
+        try {
+            return login.secret();
+        } catch (NoToken e) {
+            throw new MessagingException("no token", e);
+        }
     }
 
     @Override

@@ -1,18 +1,18 @@
 package yardlight.channels.mail;
 
 import jakarta.mail.MessagingException;
-import jakarta.mail.Session;
-import jakarta.mail.internet.MimeMessage;
+import java.util.Optional;
+import java.util.stream.Stream;
 import yardlight.channels.Message;
 
 /** How a message looks on its way: the two channels differ in nothing else. */
 enum Form {
     /** A short mail for a person's mailbox. */
-    LETTER("mail") {
+    LETTER("mail", 'm') {
         @Override
-        MimeMessage write(Session session, String from, Message message) throws MessagingException {
+        Letter write(Sender sender, Message message) throws MessagingException {
             String text = Words.clean(message.text());
-            Letter letter = Letter.start(session, from, message);
+            Letter letter = Letter.start(this, sender, message);
             letter.setSubject(Words.headline(text, LONGEST_SUBJECT), "UTF-8");
             letter.body(text + "\n\n-- \nYardlight, notice " + message.id(), POLITE_LINE);
             return letter.finish();
@@ -22,10 +22,10 @@ enum Form {
      * For a carrier's gateway that makes a text of it. No subject: carriers put it before the text, or in brackets. The
      * body is the text and nothing else, so that what fits into one segment still does when it arrives.
      */
-    TEXT("sms-mail") {
+    TEXT("sms-mail", 't') {
         @Override
-        MimeMessage write(Session session, String from, Message message) throws MessagingException {
-            Letter letter = Letter.start(session, from, message);
+        Letter write(Sender sender, Message message) throws MessagingException {
+            Letter letter = Letter.start(this, sender, message);
             letter.body(Words.clean(message.text()), LONGEST_LINE);
             return letter.finish();
         }
@@ -39,14 +39,25 @@ enum Form {
     private static final int LONGEST_LINE = 998;
 
     private final String channel;
+    private final char letter;
 
-    Form(String channel) {
+    Form(String channel, char letter) {
         this.channel = channel;
+        this.letter = letter;
+    }
+
+    static Optional<Form> of(char letter) {
+        return Stream.of(values()).filter(form -> form.letter == letter).findFirst();
     }
 
     String channel() {
         return channel;
     }
 
-    abstract MimeMessage write(Session session, String from, Message message) throws MessagingException;
+    /** Says in the name of a mail which of them it is. */
+    char letter() {
+        return letter;
+    }
+
+    abstract Letter write(Sender sender, Message message) throws MessagingException;
 }

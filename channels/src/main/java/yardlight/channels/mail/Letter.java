@@ -1,14 +1,12 @@
 package yardlight.channels.mail;
 
 import jakarta.mail.MessagingException;
-import jakarta.mail.Session;
 import jakarta.mail.internet.InternetAddress;
 import jakarta.mail.internet.MimeMessage;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import yardlight.channels.Message;
 
 /** A mail whose Message-ID is made of the notice's id, so that a carrier that gets it twice can tell. */
@@ -17,23 +15,34 @@ final class Letter extends MimeMessage {
     private static final DateTimeFormatter DATE =
             DateTimeFormatter.ofPattern("EEE, d MMM uuuu HH:mm:ss Z", Locale.ENGLISH);
 
+    private static final Pattern MESSAGE_ID = Pattern.compile("<[!-;=?-~]{3,300}>");
+
     private final String messageId;
 
-    private Letter(Session session, String messageId) {
-        super(session);
+    private Letter(Sender sender, String messageId) {
+        super(sender.session());
         this.messageId = messageId;
     }
 
     /** With all fields that the two forms share. Addresses must have been checked. */
-    static Letter start(Session session, String from, Message message) throws MessagingException {
-        Letter letter = new Letter(session, messageId(message.id(), from));
-        letter.setFrom(new InternetAddress(from, true));
+    static Letter start(Form form, Sender sender, Message message) throws MessagingException {
+        Letter letter = new Letter(sender, sender.name(form, message));
+        letter.setFrom(new InternetAddress(sender.from(), true));
         letter.setRecipient(RecipientType.TO, new InternetAddress(message.address(), true));
         // Not setSentDate: that one writes this machine's zone.
         letter.setHeader("Date", DATE.format(message.at().atOffset(ZoneOffset.UTC)));
-        // RFC 3834 5.1: tells other machines not to answer.
-        letter.setHeader("Auto-Submitted", "auto-generated");
+        // RFC 3834 5.1: tells other machines not to answer, and what it is itself.
+        letter.setHeader("Auto-Submitted", message.answers().isPresent() ? "auto-replied" : "auto-generated");
+        if (message.answers().filter(id -> MESSAGE_ID.matcher(id).matches()).isPresent()) {
+            // RFC 3834 3.1.6: refers to what it answers.
+            letter.setHeader("In-Reply-To", message.answers().get());
+            letter.setHeader("References", message.answers().get());
+        }
         return letter;
+    }
+
+    String messageId() {
+        return messageId;
     }
 
     /** Plain text; encoded only when it is not ASCII or has a line over the limit. Seven bits on the wire either way. */
@@ -53,11 +62,5 @@ final class Letter extends MimeMessage {
     @Override
     protected void updateMessageID() throws MessagingException {
         setHeader("Message-ID", messageId);
-    }
-
-    /** RFC 5322 3.6.4: the left side is a dot-atom. URL encoding leaves only characters that may stand in one, and dots. */
-    private static String messageId(String id, String from) {
-        String left = URLEncoder.encode(id, StandardCharsets.UTF_8).replace(".", "%2E");
-        return "<" + left + "@" + MailAddress.domainOf(from) + ">";
     }
 }

@@ -3,6 +3,8 @@ package yardlight.channels.mail;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.Optional;
+import yardlight.channels.oauth.NoToken;
+import yardlight.channels.oauth.Tokens;
 
 /**
  * Which SMTP server takes our mail, and how we speak to it.
@@ -65,13 +67,32 @@ public record MailSettings(
         return digits;
     }
 
-    /** Who we are to the server. Its text form keeps the password back. */
-    public record Login(String username, String password) {
+    /**
+     * Who we are to the server. Its text form keeps the password back.
+     *
+     * @param password empty if there are tokens
+     * @param tokens if the server wants one of OAuth 2.0 in place of a password
+     */
+    public record Login(String username, String password, Optional<Tokens> tokens) {
+
+        public Login(String username, String password) {
+            this(username, password, Optional.empty());
+        }
+
+        public static Login withTokens(String username, Tokens tokens) {
+            return new Login(username, "", Optional.of(tokens));
+        }
 
         public Login {
-            if (username.isEmpty() || password.isEmpty()) {
-                throw new IllegalArgumentException("mail login must have a username and a password: " + username);
+            if (username.isEmpty() || password.isEmpty() == tokens.isEmpty()) {
+                throw new IllegalArgumentException(
+                        "mail login must have a username and a password or tokens: " + username);
             }
+        }
+
+        /** The password, or a token that is good for now; blocks if it has to be got. */
+        public String secret() throws NoToken {
+            return tokens.isPresent() ? tokens.get().token() : password;
         }
 
         @Override

@@ -17,10 +17,11 @@ final class Office {
     private final SSLSocketFactory tls;
     private final Session session;
 
-    Office(MailSettings settings) {
+    /** @param reports whether anybody hears what mail servers report */
+    Office(MailSettings settings, boolean reports) {
         this.settings = settings;
         this.tls = Trust.in(settings.certificate());
-        this.session = Session.getInstance(properties());
+        this.session = Session.getInstance(properties(reports));
     }
 
     MailSettings settings() {
@@ -62,7 +63,7 @@ final class Office {
         return socket;
     }
 
-    private Properties properties() {
+    private Properties properties(boolean reports) {
         Properties properties = new Properties();
         properties.put("mail.smtp.auth", String.valueOf(settings.login().isPresent()));
         boolean required = settings.tls() == MailSettings.Tls.STARTTLS;
@@ -71,6 +72,14 @@ final class Office {
         properties.put("mail.smtp.starttls.required", String.valueOf(required));
         properties.put("mail.smtp.ssl.socketFactory", tls);
         properties.put("mail.smtp.ssl.checkserveridentity", "true");
+        if (settings.login().flatMap(MailSettings.Login::tokens).isPresent()) {
+            properties.put("mail.smtp.auth.mechanisms", "XOAUTH2");
+        }
+        if (reports) {
+            // RFC 3461 4.1 and 4.3, heeded by Jakarta Mail only where the server offers it.
+            properties.put("mail.smtp.dsn.notify", "SUCCESS,FAILURE,DELAY");
+            properties.put("mail.smtp.dsn.ret", "HDRS");
+        }
         // Nobody waits for the answer to QUIT.
         properties.put("mail.smtp.quitwait", "false");
         return properties;

@@ -16,24 +16,42 @@ import yardlight.channels.Message;
  */
 public final class SmtpChannel implements Channel {
 
+    /** The name of the channel of mails to people. */
+    public static final String MAIL = Form.LETTER.channel();
+
+    /** The name of the channel of texts by mail. */
+    public static final String SMS_MAIL = Form.TEXT.channel();
+
     private static final String NOT_CONFIGURED = "no mail server is set up: messages wait";
 
     private final Form form;
     private final Optional<Connections> connections;
+    private final Optional<MailNames> names;
 
-    SmtpChannel(Form form, Optional<MailSettings> settings, Duration idleFor) {
+    SmtpChannel(Form form, Optional<MailSettings> settings, Optional<MailNames> names, Duration idleFor) {
         this.form = form;
-        this.connections = settings.map(given -> new Connections(new Office(given), idleFor));
+        this.names = names;
+        this.connections = settings.map(given -> new Connections(new Office(given, names.isPresent()), idleFor));
     }
 
     /** The channel {@code mail}: a short mail with a subject. Without settings every message is deferred. */
     public static SmtpChannel mail(Optional<MailSettings> settings) {
-        return new SmtpChannel(Form.LETTER, settings, Connections.IDLE);
+        return mail(settings, Optional.empty());
+    }
+
+    /** @param names there if answers and reports are heard: what is accepted then has its Message-ID as its reference */
+    public static SmtpChannel mail(Optional<MailSettings> settings, Optional<MailNames> names) {
+        return new SmtpChannel(Form.LETTER, settings, names, Connections.IDLE);
     }
 
     /** The channel {@code sms-mail}: nothing but the text, to an address at a carrier's domain. */
     public static SmtpChannel smsMail(Optional<MailSettings> settings) {
-        return new SmtpChannel(Form.TEXT, settings, Connections.IDLE);
+        return smsMail(settings, Optional.empty());
+    }
+
+    /** @param names as with {@link #mail(Optional, Optional)} */
+    public static SmtpChannel smsMail(Optional<MailSettings> settings, Optional<MailNames> names) {
+        return new SmtpChannel(Form.TEXT, settings, names, Connections.IDLE);
     }
 
     @Override
@@ -57,7 +75,12 @@ public final class SmtpChannel implements Channel {
     private Attempt send(Message message, Connections open) {
         Office office = open.office();
         try {
-            return open.send(form.write(office.session(), office.settings().from(), message));
+            Letter letter =
+                    form.write(new Sender(office.session(), office.settings().from(), names), message);
+            Attempt attempt = open.send(letter);
+            return attempt.outcome() == Attempt.Outcome.ACCEPTED && names.isPresent()
+                    ? Attempt.accepted(attempt.detail(), letter.messageId())
+                    : attempt;
         } catch (MessagingException e) {
             return Attempt.refused("it cannot be written as a mail: " + e.getMessage());
         }

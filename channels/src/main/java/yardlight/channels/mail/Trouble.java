@@ -7,6 +7,7 @@ import java.net.UnknownHostException;
 import java.security.GeneralSecurityException;
 import java.time.Duration;
 import javax.net.ssl.SSLException;
+import yardlight.channels.oauth.NoToken;
 
 /** Says in words what went wrong when it was not the server that said it. */
 final class Trouble {
@@ -16,6 +17,9 @@ final class Trouble {
     static String words(Exception e, Stage stage, MailSettings settings) {
         Throwable cause = innermost(e);
         String server = settings.server();
+        if (cause instanceof NoToken) {
+            return "no login at " + server + ": " + message(cause);
+        }
         if (cause instanceof UnknownHostException) {
             return "no host is known as " + settings.host();
         }

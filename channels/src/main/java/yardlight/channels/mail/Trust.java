@@ -7,11 +7,12 @@ import javax.net.ssl.SSLSocketFactory;
 import javax.net.ssl.TrustManager;
 
 /** Which server certificates are believed, as a factory of TLS sockets. */
-final class Trust {
+public final class Trust {
 
     private Trust() {}
 
-    static SSLSocketFactory in(Optional<String> certificate) {
+    /** @param certificate SHA-256 of the one certificate to believe; empty: what this machine trusts */
+    public static SSLSocketFactory in(Optional<String> certificate) {
         if (certificate.isEmpty()) {
             return (SSLSocketFactory) SSLSocketFactory.getDefault();
         }

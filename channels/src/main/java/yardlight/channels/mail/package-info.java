@@ -3,6 +3,6 @@
  * {@link yardlight.channels.mail.SmtpChannel}; what a server's reply means is decided in {@code Verdict}, and how a
  * message looks in {@code Form}.
  *
- * <p>The only package that knows Jakarta Mail. It knows no other channel.
+ * <p>With {@code channels.mailbox} the only package that knows Jakarta Mail. It knows no other channel.
  */
 package yardlight.channels.mail;

@@ -10,13 +10,13 @@ import javax.net.ssl.KeyManagerFactory;
 import javax.net.ssl.SSLContext;
 
 /** The certificate that GreenMail signs itself, also lent to the other server. */
-final class Certificates {
+public final class Certificates {
 
     private static final char[] PASSWORD = "changeit".toCharArray();
 
     private Certificates() {}
 
-    static String fingerprint() {
+    public static String fingerprint() {
         try {
             KeyStore store = store();
             return OneCertificate.fingerprint(

@@ -12,6 +12,7 @@ import java.net.InetAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import yardlight.channels.Message;
 
@@ -41,11 +42,10 @@ class DialogueTest {
     @Test
     void has_not_sent_the_text_when_its_end_could_not_be_written() throws Exception {
         try (ScriptedServer server = new ScriptedServer()) {
-            Office office = new Office(Settings.plain(server.port()));
+            Office office = new Office(Settings.plain(server.port()), false);
             Dialogue dialogue = office.dialogue();
             MimeMessage mail = Form.TEXT.write(
-                    office.session(),
-                    Settings.FROM,
+                    new Sender(office.session(), Settings.FROM, Optional.empty()),
                     new Message("callout-7.2", "5755550101@txt.example", "MESA 9", Instant.EPOCH));
             dialogue.connect(new Breaking(server.port()));
 
@@ -59,7 +59,7 @@ class DialogueTest {
     @Test
     void does_not_take_the_answer_to_NOOP_for_one_to_the_message() throws Exception {
         try (ScriptedServer server = new ScriptedServer()) {
-            Dialogue dialogue = new Office(Settings.plain(server.port())).dialogue();
+            Dialogue dialogue = new Office(Settings.plain(server.port()), false).dialogue();
             dialogue.connect(new Socket(InetAddress.getLoopbackAddress(), server.port()));
             dialogue.begin();
 
@@ -72,11 +72,10 @@ class DialogueTest {
     @Test
     void forgets_what_was_said_about_the_message_before() throws Exception {
         try (ScriptedServer server = new ScriptedServer()) {
-            Office office = new Office(Settings.plain(server.port()));
+            Office office = new Office(Settings.plain(server.port()), false);
             Dialogue dialogue = office.dialogue();
             MimeMessage mail = Form.TEXT.write(
-                    office.session(),
-                    Settings.FROM,
+                    new Sender(office.session(), Settings.FROM, Optional.empty()),
                     new Message("callout-7.2", "5755550101@txt.example", "MESA 9", Instant.EPOCH));
             dialogue.connect(new Socket(InetAddress.getLoopbackAddress(), server.port()));
             dialogue.sendMessage(mail, mail.getAllRecipients());

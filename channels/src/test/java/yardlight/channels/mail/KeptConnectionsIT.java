@@ -130,7 +130,8 @@ class KeptConnectionsIT {
     @Test
     void idle_connections_are_closed_after_a_while() {
         channel.close();
-        channel = new SmtpChannel(Form.TEXT, Optional.of(Settings.with(server.port(), SHORT)), Duration.ofMillis(300));
+        channel = new SmtpChannel(
+                Form.TEXT, Optional.of(Settings.with(server.port(), SHORT)), Optional.empty(), Duration.ofMillis(300));
         send(1);
 
         await().atMost(Duration.ofSeconds(10)).until(() -> server.guests() == 0);

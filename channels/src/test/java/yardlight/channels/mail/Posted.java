@@ -12,9 +12,13 @@ final class Posted {
     private Posted() {}
 
     static String by(Form form, Message... messages) throws IOException {
+        return by(form, Optional.empty(), messages);
+    }
+
+    static String by(Form form, Optional<MailNames> names, Message... messages) throws IOException {
         try (ScriptedServer server = new ScriptedServer();
                 SmtpChannel channel =
-                        new SmtpChannel(form, Optional.of(Settings.plain(server.port())), Connections.IDLE)) {
+                        new SmtpChannel(form, Optional.of(Settings.plain(server.port())), names, Connections.IDLE)) {
             for (Message message : messages) {
                 Attempt attempt = channel.send(message);
                 if (attempt.outcome() != Attempt.Outcome.ACCEPTED) {

@@ -16,6 +16,11 @@ final class EnglishSentences implements Sentences {
     }
 
     @Override
+    public String notProven() {
+        return "Nothing was done. Answer the message itself, or send OK and the number in it, such as OK 47.";
+    }
+
+    @Override
     public String help() {
         return "OK 47: you have call 47. ALL: you have everything. HOLD 47 2H: put it away for 2 hours."
                 + " STATUS: what is wrong. WHO: who is called.";

@@ -45,6 +45,7 @@ class Replies implements Asked {
     private final LogBook log;
     private final Proving proving;
     private final Clocks clocks;
+    private final Doubts doubts;
 
     Replies(Alarms alarms, SetupInForce inForce, Lane lane, LogBook log, Proving proving, Clocks clocks) {
         this.proving = proving;
@@ -53,11 +54,25 @@ class Replies implements Asked {
         this.lane = lane;
         this.log = log;
         this.clocks = clocks;
+        this.doubts = new Doubts(clocks::now);
     }
 
     @Override
-    public String answer(String from, String text) {
-        return take(new Sender(from), text).answer();
+    public String answer(String from, String text, boolean proven) {
+        Sender sender = new Sender(from);
+        return proven ? take(sender, text).answer() : doubt(sender, text).answer();
+    }
+
+    /** Somebody says that they are this sender. */
+    private Outcome doubt(Sender sender, String text) {
+        List<Contact> people = sender.among(inForce.setup());
+        if (people.isEmpty() || doubts.mayAsk(people, ReplyReader.read(text), Waiting.of(alarms.current()))) {
+            return take(sender, text);
+        }
+        Outcome outcome =
+                Outcome.nothing(oneLine(Sentences.in(people.get(0).language()).notProven()));
+        record(sender, people, text, outcome);
+        return outcome;
     }
 
     /** @param text whatever was written */

@@ -18,6 +18,9 @@ interface Sentences {
 
     String notUnderstood();
 
+    /** Somebody has written who may be the person or not. */
+    String notProven();
+
     String help();
 
     String nothingWaits();

@@ -16,6 +16,11 @@ final class SpanishSentences implements Sentences {
     }
 
     @Override
+    public String notProven() {
+        return "No se hizo nada. Responda al mismo mensaje, o envíe OK y el número que trae, como OK 47.";
+    }
+
+    @Override
     public String help() {
         return "OK 47: usted se encarga de 47. TODO: de todo. ESPERA 47 2H: aplazar 2 horas."
                 + " ESTADO: qué pasa. QUIEN: a quién se llama.";

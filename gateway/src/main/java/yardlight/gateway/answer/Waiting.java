@@ -44,6 +44,14 @@ record Waiting(List<RecordedAlarm> waiting, List<RecordedAlarm> taken) {
         return toldOf(contacts, waiting).map(one -> facts(one).code()).collect(Collectors.toCollection(TreeSet::new));
     }
 
+    /** The codes of all calls that these contacts were told of, also of those that have an answer. */
+    Set<Integer> toldCodes(Set<String> contacts) {
+        return Stream.of(waiting, taken)
+                .flatMap(some -> toldOf(contacts, some))
+                .map(one -> facts(one).code())
+                .collect(Collectors.toSet());
+    }
+
     private static Stream<RecordedAlarm> toldOf(Set<String> contacts, List<RecordedAlarm> among) {
         return among.stream().filter(one -> facts(one).told().stream().anyMatch(contacts::contains));
     }

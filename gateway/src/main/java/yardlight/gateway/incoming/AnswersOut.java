@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -50,7 +51,8 @@ final class AnswersOut {
         Channel channel = channels.get(text.channel());
         Attempt attempt = channel == null
                 ? Attempt.refused("there is no channel of this name any more")
-                : channel.send(new Message(name(text), text.sender(), text.answer(), text.receivedAt()));
+                : channel.send(new Message(
+                        name(text), text.sender(), text.answer(), text.receivedAt(), Optional.of(carriersName(text))));
         boolean done = attempt.outcome() != Attempt.Outcome.DEFERRED;
         if (done) {
             texts.answered(text.id(), clock.instant());
@@ -63,6 +65,11 @@ final class AnswersOut {
                     done ? "left at that" : "tried again",
                     attempt.detail());
         }
+    }
+
+    /** What the carrier calls the text. */
+    private static String carriersName(IncomingText text) {
+        return text.id().substring(text.channel().length() + 1);
     }
 
     /** The same answer sent again has the same name. */

@@ -30,6 +30,7 @@ final class Arrivals implements Inbox {
     private final Asked asked;
     private final InstantSource clock;
     private final Runnable wake;
+    private final Turns turns = new Turns();
 
     /** @param wake called when there is something to send or to heed */
     Arrivals(IncomingTexts texts, Receipts receipts, Asked asked, InstantSource clock, Runnable wake) {
@@ -50,7 +51,7 @@ final class Arrivals implements Inbox {
                         text.channel(),
                         text.from().length());
             } else if (!texts.known(id)) {
-                String answer = asked.answer(text.from(), text.text());
+                String answer = bounded(text, asked.answer(text.from(), text.text(), text.proven()));
                 texts.keep(new IncomingText(id, text.channel(), text.from(), text.text(), clock.instant(), answer));
                 wake.run();
             }
@@ -81,6 +82,18 @@ final class Arrivals implements Inbox {
                     trouble.toString());
             return false;
         }
+    }
+
+    private String bounded(Incoming text, String answer) {
+        if (answer.isEmpty() || turns.take(text.channel() + "/" + text.from(), clock.instant())) {
+            return answer;
+        }
+        LOG.warn(
+                "a text by {} is not answered: its sender has had {} answers within {}",
+                text.channel(),
+                Turns.MOST,
+                Turns.WITHIN);
+        return "";
     }
 
     /** Whatever a carrier calls things: what is too long to be kept goes by a name of ours that is always the same. */

@@ -4,9 +4,10 @@ package yardlight.gateway.incoming;
 public interface Asked {
 
     /**
-     * @param from the address that the carrier vouches for
+     * @param from the sender's address
      * @param text whatever was written
+     * @param proven whether anything but the sender's own word vouches for it
      * @return one line for the sender; empty when they are not to be answered
      */
-    String answer(String from, String text);
+    String answer(String from, String text, boolean proven);
 }

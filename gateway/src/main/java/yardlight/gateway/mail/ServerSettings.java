@@ -7,6 +7,7 @@ import org.springframework.boot.context.properties.bind.DefaultValue;
 import yardlight.channels.mail.MailSettings;
 import yardlight.channels.mail.MailSettings.Login;
 import yardlight.channels.mail.MailSettings.Tls;
+import yardlight.channels.oauth.Tokens;
 
 /**
  * The SMTP server, by the names that Spring Boot gives these things.
@@ -24,8 +25,12 @@ record ServerSettings(
 
     private static final int IMPLICIT_TLS_PORT = 465;
 
-    Optional<Login> login() {
-        return username.map(name -> new Login(name, password.orElse("")));
+    /** A name without a password is shown with a token, if there are any. */
+    Optional<Login> login(Optional<Tokens> tokens) {
+        Optional<String> given = password.filter(words -> !words.isEmpty());
+        return username.map(name -> given.isEmpty() && tokens.isPresent()
+                ? Login.withTokens(name, tokens.get())
+                : new Login(name, given.orElse("")));
     }
 
     /** A password never goes over the wire in the clear unless that is asked for in so many words. */
@@ -43,8 +48,14 @@ record ServerSettings(
         return Boolean.parseBoolean(properties.getOrDefault(property, String.valueOf(otherwise)));
     }
 
-    MailSettings with(String from, SenderSettings sender) {
+    MailSettings with(String from, SenderSettings sender, Optional<Tokens> tokens) {
         return new MailSettings(
-                host.orElseThrow(), port, tls(), login(), from, MailSettings.Timeouts.USUAL, sender.certificate());
+                host.orElseThrow(),
+                port,
+                tls(),
+                login(tokens),
+                from,
+                MailSettings.Timeouts.USUAL,
+                sender.certificate());
     }
 }

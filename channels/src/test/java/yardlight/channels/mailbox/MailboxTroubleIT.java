@@ -1,0 +1,211 @@
+package yardlight.channels.mailbox;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.Base64;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import yardlight.channels.Health;
+import yardlight.channels.mail.MailNames;
+import yardlight.channels.mail.MailSettings.Login;
+import yardlight.channels.mailbox.ScriptedMailbox.After;
+import yardlight.channels.oauth.Tokens;
+
+/** A mailbox on a server of bare sockets that misbehaves, or that wants a token. */
+class MailboxTroubleIT {
+
+    private static final Duration LONG = Duration.ofSeconds(30);
+    private static final Duration POLL = Duration.ofMillis(200);
+    private static final Instant NOW = Instant.parse("2026-11-25T09:00:00Z");
+
+    private final Basket inbox = new Basket();
+    private ScriptedMailbox server;
+    private Mailbox mailbox;
+    private volatile boolean turn = true;
+
+    @BeforeEach
+    void open() throws IOException {
+        server = new ScriptedMailbox();
+    }
+
+    @AfterEach
+    void close() throws IOException {
+        if (mailbox != null) {
+            mailbox.close();
+        }
+        server.close();
+    }
+
+    @Test
+    void looks_again_and_again_where_the_server_does_not_say_that_something_has_come() {
+        listen(Mailboxes.LOGIN);
+        await().atMost(LONG).until(() -> count("SEARCH") >= 2);
+
+        server.mails.add(Mails.from("ana@example.org", "", "OK 47"));
+
+        await().atMost(LONG).until(() -> inbox.texts.size() == 1 && server.seen.contains(1));
+        assertThat(server.commands).noneMatch(line -> line.contains("IDLE"));
+        assertThat(server.connections).hasValue(1);
+    }
+
+    @Test
+    void reads_only_while_it_is_its_turn() {
+        turn = false;
+        server.mails.add(Mails.from("ana@example.org", "", "OK 47"));
+        listen(Mailboxes.LOGIN);
+        await().pollDelay(Duration.ofMillis(500)).atMost(LONG).until(() -> server.connections.get() == 0);
+
+        turn = true;
+
+        await().atMost(LONG).until(() -> inbox.texts.size() == 1);
+        turn = false;
+        await().atMost(LONG).until(() -> server.guests() == 0);
+    }
+
+    @Test
+    void reads_no_more_of_a_mail_than_its_beginning() {
+        server.mails.add(Mails.from(
+                "ana@example.org", "", "OK 47\n" + "x".repeat(78).concat("\n").repeat(60_000)));
+
+        listen(Mailboxes.LOGIN);
+
+        await().atMost(LONG).until(() -> inbox.texts.size() == 1);
+        assertThat(inbox.texts.get(0).text()).startsWith("OK 47").hasSizeLessThan(20_000);
+        assertThat(server.commands.stream()
+                        .filter(line -> line.contains("BODY"))
+                        .count())
+                .isBetween(2L, 40L);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "GREETING,SILENCE",
+        "GREETING,DRIP",
+        "SELECT,SILENCE",
+        "SEARCH,SILENCE",
+        "SEARCH,DRIP",
+        "FETCH,DRIP",
+        "FETCH,HANG_UP"
+    })
+    void comes_back_to_a_server_that_hangs_drips_or_hangs_up(String verb, After after) {
+        server.does(verb, "", after);
+        server.mails.add(Mails.from("ana@example.org", "", "OK 47"));
+        listen(Mailboxes.LOGIN);
+        await().atMost(LONG).until(() -> server.connections.get() >= 2);
+
+        server.behaves(verb);
+
+        await().atMost(LONG).until(() -> inbox.texts.size() == 1 && server.seen.contains(1));
+    }
+
+    @Test
+    void one_mail_that_the_server_does_not_give_keeps_nobody_behind_it() {
+        server.mails.add(Mails.from("ana@example.org", "", "OK 47"));
+        server.mails.add(Mails.from("ana@example.org", "", "OK 48"));
+        server.missing = 1;
+
+        listen(Mailboxes.LOGIN);
+
+        await().atMost(LONG).until(() -> inbox.texts.size() == 1 && server.seen.contains(2));
+        assertThat(server.seen).doesNotContain(1);
+    }
+
+    @Test
+    void does_not_try_a_wrong_password_again_soon() {
+        server.does("AUTHENTICATE", "TAG NO wrong", After.STAY);
+        server.does("LOGIN", "TAG NO wrong", After.STAY);
+
+        listen(Mailboxes.LOGIN);
+
+        await().atMost(LONG).until(() -> mailbox.health().state() == Health.State.TROUBLED);
+        await().pollDelay(Duration.ofSeconds(3)).atMost(LONG).until(() -> true);
+        assertThat(server.connections).hasValue(1);
+    }
+
+    // The string of the protocol's published example (developers.google.com/gmail/imap/xoauth2-protocol, read (2nd)).
+    @ParameterizedTest
+    @ValueSource(strings = {"IMAP4rev1 AUTH=XOAUTH2 SASL-IR", "IMAP4rev1 AUTH=XOAUTH2"})
+    void shows_its_token_as_XOAUTH2_has_it(String capabilities) {
+        server.capabilities = capabilities;
+        var tokens = new GivenTokens("ya29.vF9dft4qmTc2Nvb3RlckBhdHRhdmlzdGEuY29tCg");
+
+        listen(Login.withTokens("someuser@example.com", tokens));
+
+        await().atMost(LONG).until(() -> count("SEARCH") >= 1);
+        assertThat(String.join(" ", server.commands))
+                .contains("AUTHENTICATE XOAUTH2")
+                .contains(
+                        "dXNlcj1zb21ldXNlckBleGFtcGxlLmNvbQFhdXRoPUJlYXJlciB5YTI5LnZGOWRmdDRxbVRjMk52YjNSbGNrQmhkSFJoZG1semRHRXVZMjl0Q2cBAQ==");
+        assertThat(tokens.refused).isEmpty();
+    }
+
+    @Test
+    void says_which_token_was_not_taken_and_comes_back_with_another() {
+        server.capabilities = "IMAP4rev1 AUTH=XOAUTH2 SASL-IR";
+        server.does("AUTHENTICATE", "TAG NO it is over", After.STAY);
+        var tokens = new GivenTokens("token-1");
+
+        listen(Login.withTokens("yard@yard.example", tokens));
+        await().atMost(LONG).until(() -> tokens.refused.contains("token-1"));
+        assertThat(mailbox.health().sentence()).doesNotContain("token-1");
+        server.behaves("AUTHENTICATE");
+
+        await().atMost(LONG).until(() -> count("SEARCH") >= 1);
+        assertThat(server.commands)
+                .anyMatch(line -> line.contains(base64("user=yard@yard.example\u0001auth=Bearer token-2\u0001\u0001")));
+    }
+
+    private static String base64(String text) {
+        return Base64.getEncoder().encodeToString(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private long count(String verb) {
+        return server.commands.stream()
+                .filter(line -> line.contains(" " + verb))
+                .count();
+    }
+
+    private void listen(Login login) {
+        mailbox = Mailbox.of(
+                Mailboxes.with(server.port(), login, Mailboxes.SHORT, POLL),
+                new MailNames(new byte[] {1}),
+                from -> Optional.of(new KnownLines.Known("mail", from)),
+                InstantSource.fixed(NOW),
+                () -> turn);
+        mailbox.listen(inbox);
+    }
+
+    /** A new one after each that was refused. */
+    private static final class GivenTokens implements Tokens {
+
+        private final String first;
+        final List<String> refused = new CopyOnWriteArrayList<>();
+
+        GivenTokens(String first) {
+            this.first = first;
+        }
+
+        @Override
+        public String token() {
+            return refused.isEmpty() ? first : "token-" + (refused.size() + 1);
+        }
+
+        @Override
+        public void refused(String token) {
+            refused.add(token);
+        }
+    }
+}
