@@ -58,12 +58,30 @@ final class Fates {
         }
     }
 
-    /** Nobody took it in time. The next line is tried without waiting for the rung; where there is none it stays. */
+    /**
+     * Nobody took it in time. The next line is tried without waiting for the rung, and after the last one the best that is not
+     * down: it may work by now.
+     */
     Answer overdue(Stimulus.Overdue said) {
         draft.notice(said.notice())
                 .filter(notice -> notice.state() == NoticeState.QUEUED && notice.line() == said.line())
-                .ifPresent(notice -> next(notice).ifPresent(line -> onto(line, notice, "not handed over in time")));
+                .ifPresent(this::overdue);
         return new Answer.Done();
+    }
+
+    private void overdue(Notice notice) {
+        OptionalInt next = next(notice);
+        if (next.isPresent()) {
+            onto(next.getAsInt(), notice, "not handed over in time");
+        } else if (notice.purpose() != Purpose.TEST) {
+            OptionalInt best = carriers.line(notice.onLine(0));
+            if (best.isPresent() && best.getAsInt() != notice.line()) {
+                draft.put(notice.onLine(best.getAsInt()));
+                draft.log(
+                        notice,
+                        "not handed over in time by the last line; tried again from line " + (best.getAsInt() + 1));
+            }
+        }
     }
 
     /** It was taken and no receipt came in time. The same, as long as somebody has to hear of it. */

@@ -47,8 +47,18 @@ class FatesTest {
     }
 
     @Test
-    void stays_on_its_last_line_however_long_it_takes() {
+    void begins_again_with_its_best_line_when_the_last_takes_too_long() {
         decide(30, new Stimulus.Overdue(notice().id(), 0));
+        decide(60, new Stimulus.Overdue(notice().id(), 1));
+
+        assertThat(notice().line()).isZero();
+        assertThat(notice().state()).isEqualTo(NoticeState.QUEUED);
+    }
+
+    @Test
+    void stays_on_its_last_line_however_long_it_takes_while_the_carrier_of_the_others_is_down() {
+        decide(30, new Stimulus.Overdue(notice().id(), 0));
+        decide(40, new Stimulus.Carrier("sms-mail", true, "421 busy"));
         Decision decision = decide(60, new Stimulus.Overdue(notice().id(), 1));
 
         assertThat(notice().line()).isEqualTo(1);

@@ -44,7 +44,7 @@ public final class StandInModem implements AutoCloseable {
 
     volatile boolean deaf;
     volatile boolean tells = true;
-    volatile int registration = 1;
+    public volatile int registration = 1;
     volatile int lteRegistration = -1;
     volatile int level = 8;
     /** Of the next message. */

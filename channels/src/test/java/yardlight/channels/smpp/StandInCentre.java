@@ -47,7 +47,9 @@ public final class StandInCentre implements AutoCloseable {
 
     volatile int bindStatus;
     volatile Does bind = Does.ANSWER;
-    volatile int status;
+    /** Of every answer to a text; what is not 0 refuses it. */
+    public volatile int status;
+
     volatile Does text = Does.ANSWER;
     volatile Does enquiry = Does.ANSWER;
     volatile String words = "";

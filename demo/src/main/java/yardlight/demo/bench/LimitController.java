@@ -18,6 +18,12 @@ class LimitController {
 
     static final String BARE = "/bare";
     static final String PLAIN = "/plain";
+
+    /** Stores the rows of {@value #AT_ONCE} alarms. */
+    static final String ROWS = "/rows";
+
+    static final int AT_ONCE = 100;
+
     static final String READY = "/actuator/health/readiness";
 
     /** One byte more than the gateway takes. */
@@ -41,6 +47,13 @@ class LimitController {
     ResponseEntity<Map<String, Object>> plain(InputStream body) throws IOException, SQLException {
         PlainEvent event = event(body);
         plain.store();
+        return answer(event);
+    }
+
+    @PostMapping(ROWS)
+    ResponseEntity<Map<String, Object>> rows(InputStream body) throws IOException, SQLException {
+        PlainEvent event = event(body);
+        plain.store(AT_ONCE);
         return answer(event);
     }
 

@@ -75,32 +75,42 @@ final class PlainWay {
         return rows.size();
     }
 
+    /** One alarm, as the plain way does it. */
     void store() throws SQLException {
-        int number = next.getAndIncrement();
+        store(1);
+    }
+
+    /** So many alarms with one commit and one sync: the rows and nothing else. */
+    void store(int alarms) throws SQLException {
+        int first = next.getAndAdd(alarms);
         try (Connection connection = source.getConnection();
                 Statement sync = connection.createStatement()) {
             connection.setAutoCommit(false);
             for (int i = 0; i < rows.size(); i++) {
-                insert(connection, rows.get(i), number, number * rows.size() + i);
+                try (PreparedStatement insert =
+                        connection.prepareStatement(rows.get(i).insert())) {
+                    for (int number = first; number < first + alarms; number++) {
+                        fill(insert, rows.get(i), number, number * rows.size() + i);
+                        insert.addBatch();
+                    }
+                    insert.executeBatch();
+                }
             }
             connection.commit();
             sync.execute("checkpoint sync");
         }
     }
 
-    private static void insert(Connection connection, Row row, int number, int count) throws SQLException {
-        try (PreparedStatement insert = connection.prepareStatement(row.insert())) {
-            for (int column = 0; column < row.values().size(); column++) {
-                Object value = row.values().get(column);
-                if (row.counted().get(column) && value != null) {
-                    insert.setObject(column + 1, count);
-                } else if (value instanceof String words) {
-                    insert.setString(column + 1, words.replaceAll("(site|contact|box)-0\\b", "$1-" + number));
-                } else {
-                    insert.setObject(column + 1, value);
-                }
+    private static void fill(PreparedStatement insert, Row row, int number, int count) throws SQLException {
+        for (int column = 0; column < row.values().size(); column++) {
+            Object value = row.values().get(column);
+            if (row.counted().get(column) && value != null) {
+                insert.setObject(column + 1, count);
+            } else if (value instanceof String words) {
+                insert.setString(column + 1, words.replaceAll("(site|contact|box)-0\\b", "$1-" + number));
+            } else {
+                insert.setObject(column + 1, value);
             }
-            insert.executeUpdate();
         }
     }
 }

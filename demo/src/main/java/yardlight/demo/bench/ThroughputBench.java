@@ -27,7 +27,8 @@ final class ThroughputBench {
         REFUSED(422),
         REPEATED(202),
         NEW(202),
-        PLAIN(202);
+        PLAIN(202),
+        ROWS(202);
 
         private final int status;
 
@@ -96,6 +97,7 @@ final class ThroughputBench {
         String at = ", " + connections + " connections";
         double bare = perSecond(rounds, Kind.BARE);
         double plain = perSecond(rounds, Kind.PLAIN);
+        double stored = perSecond(rounds, Kind.ROWS) * LimitController.AT_ONCE;
         double occurred = perSecond(rounds, Kind.NEW);
         double repeated = perSecond(rounds, Kind.REPEATED);
         return List.of(
@@ -105,6 +107,7 @@ final class ThroughputBench {
                         .aim("at least 0.50"),
                 Row.of("new alarms against the plain way" + at, occurred, "a commit and a sync for each", plain)
                         .aim("at least 5"),
+                Row.of("new alarms against their rows alone" + at, occurred, "a hundred at once, nothing else", stored),
                 Row.of("events refused with 422 a second" + at, perSecond(rounds, Kind.REFUSED), "bare endpoint", bare),
                 Row.of("p99 of a new alarm, ms" + at, tail(rounds, Kind.NEW), "bare endpoint", tail(rounds, Kind.BARE)),
                 Row.of(
@@ -128,14 +131,19 @@ final class ThroughputBench {
 
     private Round load(Kind kind, int connections, Duration length, int alarms)
             throws InterruptedException, ExecutionException {
-        int port = kind == Kind.BARE || kind == Kind.PLAIN ? limits : gateway;
-        return new Load(port, connections, length).run(requests(kind, connections, alarms));
+        return switch (kind) {
+            case BARE, PLAIN -> new Load(limits, connections, length).run(requests(kind, connections, alarms));
+            case ROWS -> new Load(limits, 1, length).run(requests(kind, 1, alarms));
+            case REFUSED, REPEATED, NEW ->
+                new Load(gateway, connections, length).run(requests(kind, connections, alarms));
+        };
     }
 
     private Requests requests(Kind kind, int connections, int alarms) {
         return switch (kind) {
             case BARE -> BenchEvents.same(LimitController.BARE, connections, "active");
             case PLAIN -> BenchEvents.same(LimitController.PLAIN, connections, "active");
+            case ROWS -> BenchEvents.same(LimitController.ROWS, connections, "active");
             case REFUSED -> BenchEvents.same(EVENTS, connections, "neither");
             case REPEATED -> BenchEvents.same(EVENTS, connections, "active");
             case NEW -> newAlarms.next(alarms);
