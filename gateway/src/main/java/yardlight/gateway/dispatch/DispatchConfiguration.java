@@ -52,6 +52,6 @@ class DispatchConfiguration {
 
     @Bean
     Dispatcher dispatcher(Sending sending, Intake intake, DispatchSettings settings) {
-        return new Dispatcher(sending, new Late(sending, intake), settings);
+        return new Dispatcher(sending, new Late(sending, intake, settings.takenWithin()), settings);
     }
 }

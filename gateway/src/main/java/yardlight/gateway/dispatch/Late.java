@@ -10,22 +10,23 @@ import yardlight.gateway.lane.Intake;
 /** Tells the engine of notices that no carrier took in time, each once for each line. */
 final class Late {
 
-    static final Duration TIME = Duration.ofSeconds(30);
-
     private static final int PAGE = 5_000;
     private static final Duration LEAST = Duration.ofNanos(1_000);
 
     private final Sending sending;
     private final Intake intake;
+    private final Duration within;
     private Instant told = Instant.EPOCH;
 
-    Late(Sending sending, Intake intake) {
+    /** @param within how long a carrier has to take a notice */
+    Late(Sending sending, Intake intake, Duration within) {
         this.sending = sending;
         this.intake = intake;
+        this.within = within;
     }
 
     void look() {
-        Instant until = sending.clock().instant().minus(TIME);
+        Instant until = sending.clock().instant().minus(within);
         List<Outgoing> late = sending.outbox().waiting(told(), until, PAGE);
         // A clock that was put back: what gets in from now on is older than what was told of last.
         told(until);

@@ -15,8 +15,8 @@ class DispatcherMistakesIT {
     private final Workbench bench = new Workbench();
     private final Dispatcher dispatcher = new Dispatcher(
             bench.sending,
-            new Late(bench.sending, bench.intake),
-            new DispatchSettings(Duration.ofMillis(20), 2, Map.of()));
+            new Late(bench.sending, bench.intake, Duration.ofSeconds(30)),
+            new DispatchSettings(Duration.ofMillis(20), 2, Duration.ofSeconds(30), Map.of()));
 
     @AfterEach
     void stop() {

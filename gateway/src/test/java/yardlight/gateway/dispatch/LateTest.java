@@ -2,6 +2,7 @@ package yardlight.gateway.dispatch;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import yardlight.escalation.Stimulus;
@@ -9,7 +10,7 @@ import yardlight.escalation.Stimulus;
 class LateTest {
 
     private final Workbench bench = new Workbench();
-    private final Late late = new Late(bench.sending, bench.intake);
+    private final Late late = new Late(bench.sending, bench.intake, Duration.ofSeconds(30));
 
     @Test
     void tells_of_what_has_been_waiting_for_30_seconds_and_once_only() {

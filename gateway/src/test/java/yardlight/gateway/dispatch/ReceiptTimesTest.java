@@ -29,7 +29,8 @@ class ReceiptTimesTest {
 
     @Test
     void must_not_be_negative() {
-        assertThatThrownBy(() -> new DispatchSettings(Duration.ofSeconds(1), 1, Map.of("smpp", Duration.ofSeconds(-1))))
+        assertThatThrownBy(() -> new DispatchSettings(
+                        Duration.ofSeconds(1), 1, Duration.ofSeconds(30), Map.of("smpp", Duration.ofSeconds(-1))))
                 .hasMessage("yardlight.dispatch.receipt-within.smpp must not be negative: PT-1S");
     }
 }

@@ -82,6 +82,7 @@ class FailingNightIT {
         registry.add("yardlight.smpp.tls", () -> false);
         registry.add("yardlight.dispatch.receipt-within.smpp", () -> "PT0S");
         registry.add("yardlight.modem.port", modem::port);
+        registry.add("yardlight.dispatch.taken-within", () -> "6s");
     }
 
     @AfterAll
