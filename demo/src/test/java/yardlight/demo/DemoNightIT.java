@@ -54,7 +54,7 @@ class DemoNightIT {
         awaitLine(output, Pattern.compile("Ben .*presses the button"));
         assertThat(type(page.resolve("/phones/ana/reply"), "ok"))
                 .as("what comes back when Ana types")
-                .containsPattern("\"line\":\"Ben has it since 2:\\d\\d AM");
+                .containsPattern("\"line\":\"Ben Tso has it since 2:\\d\\d AM");
 
         awaitLine(output, Pattern.compile("The night went as written\\.|did not go as written"));
         output.lines().forEach(printed::add);

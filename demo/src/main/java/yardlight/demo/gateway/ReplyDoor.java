@@ -29,7 +29,7 @@ public final class ReplyDoor {
     private static String line(HttpResponse<String> answer) {
         try {
             JsonNode body = JsonMapper.shared().readTree(answer.body());
-            for (String member : new String[] {"text", "detail", "title"}) {
+            for (String member : new String[] {"answer", "detail", "title"}) {
                 if (body.path(member).isString()) {
                     return body.path(member).asString();
                 }

@@ -17,7 +17,7 @@ class ReplyDoorTest {
 
     @Test
     void hands_in_a_text_and_gives_the_line_that_comes_back() {
-        gateway.answers(200, "{\"text\": \"OK, Mesa 9 is yours.\"}");
+        gateway.answers(200, "{\"answer\": \"OK, Mesa 9 is yours.\", \"acknowledged\": []}");
 
         assertThat(door.reply("+15755550101", "ok 47")).isEqualTo("OK, Mesa 9 is yours.");
         assertThat(gateway.asked().get(0).path()).isEqualTo("/api/v1/replies");
