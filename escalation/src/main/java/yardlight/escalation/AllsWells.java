@@ -89,13 +89,17 @@ final class AllsWells {
         Instant latest = schedule.latest(draft.now());
         Instant due = latest.isAfter(planned) ? latest : planned;
         Duration late = Duration.between(due, draft.now());
+        var carriers = new Carriers(draft);
         if (due.isAfter(planned)) {
             log(contact, "all's-well of " + planned + " was missed");
         }
         if (late.compareTo(OF_USE) >= 0) {
             log(contact, "all's-well of " + due + " was missed: it is too late to send it");
             plan(contact, schedule);
-        } else if (new Carriers(draft).line(contact, 0).isEmpty()) {
+        } else if (!carriers.has(contact.id(), 0)) {
+            log(contact, "all's-well of " + due + " is left out: they want nothing more by any line");
+            plan(contact, schedule);
+        } else if (carriers.line(contact, 0).isEmpty()) {
             log(contact, "all's-well of " + due + " waits: no carrier to them works");
             putOff(draft, contact.id(), due, Carriers.ASK_AGAIN);
         } else if (late.compareTo(LATE) > 0 && new SitesNow(draft).undecided()) {

@@ -36,7 +36,7 @@ final class LineTests {
         }
         List<LineHealth> lines = new Proofs(draft).of(contact);
         LineHealth line = lines.get(asked.line());
-        Optional<String> objection = objection(contact, line);
+        Optional<String> objection = objection(contact, asked.line(), line);
         Optional<Integer> code = code(lines, asked.line());
         if (objection.isPresent() || code.isEmpty()) {
             return new Answer.Refusal(objection.orElse("too many tests wait for an answer of theirs"));
@@ -53,8 +53,12 @@ final class LineTests {
         return new Answer.Done();
     }
 
-    private Optional<String> objection(Contact contact, LineHealth line) {
+    private Optional<String> objection(Contact contact, int place, LineHealth line) {
         Instant now = draft.now();
+        var carriers = new Carriers(draft);
+        if (carriers.stopped(contact, contact.lines().get(place))) {
+            return Optional.of("they want nothing more by this line; it can be tested once they sent START by it");
+        }
         Optional<Instant> quiet = contact.heldUntil(Priority.LOW, now);
         Optional<Instant> again = line.test().map(test -> test.at().plus(PAUSE)).filter(now::isBefore);
         if (again.isPresent()) {
@@ -68,7 +72,7 @@ final class LineTests {
                 .isAfter(now)) {
             return Optional.of("they have had as many texts as their limit allows for now");
         }
-        return new Carriers(draft).down(line.key().channel())
+        return carriers.down(line.key().channel())
                 ? Optional.of(line.key().channel() + " is down; nothing goes out by it")
                 : Optional.empty();
     }

@@ -98,6 +98,15 @@ class LineProofTest {
     }
 
     @Test
+    void a_line_that_was_stopped_is_not_tested() {
+        String address = Fixtures.ana().lines().get(0).address();
+        play.at(NOON, new Stimulus.Stopped("ana", address, true, "Ana Ruelas wrote STOP"));
+
+        assertThat(refusal(test("2026-11-25T12:30", 0))).startsWith("they want nothing more by this line");
+        assertThat(test("2026-11-25T12:30", 1)).isInstanceOf(Answer.Done.class);
+    }
+
+    @Test
     void the_code_in_an_answer_proves_the_line_that_it_was_sent_by_whatever_line_the_answer_came_by() {
         test(NOON, 0);
         test(NOON, 1);

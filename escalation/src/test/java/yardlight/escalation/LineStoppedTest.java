@@ -7,6 +7,7 @@ import static yardlight.escalation.Fixtures.at;
 import static yardlight.escalation.Fixtures.theSetup;
 
 import java.time.Instant;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
@@ -15,6 +16,9 @@ import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.proof.AllsWell;
+import yardlight.escalation.setup.Language;
+import yardlight.escalation.setup.Line;
 import yardlight.escalation.setup.Stop;
 import yardlight.escalation.wording.Links;
 
@@ -32,6 +36,24 @@ class LineStoppedTest {
     @BeforeEach
     void ana_is_called() {
         decide(new Stimulus.Reported("mesa-9-box", List.of(active(TANK, NIGHT))));
+    }
+
+    @Test
+    void whoever_has_none_left_is_not_told_that_all_is_well_and_it_is_not_tried_all_morning() {
+        var atSeven = AllsWell.daily(LocalTime.of(7, 0), Fixtures.CHICAGO);
+        Night night = new Night(theSetup()).setup("2026-11-25T01:00", Play.told(atSeven, Language.EN, false));
+        for (Line line : Fixtures.ana().lines()) {
+            night.stimulus("2026-11-25T02:00", new Stimulus.Stopped("ana", line.address(), true, "Ana wrote STOP"));
+        }
+        night.run("2026-11-26T12:00");
+
+        assertThat(night.texts())
+                .filteredOn(text -> text.contact().equals("ana"))
+                .noneMatch(text -> text.at().isAfter(Fixtures.at("2026-11-25T02:00")));
+        assertThat(night.timeline())
+                .filteredOn(line -> line.contains("all's-well"))
+                .hasSize(2)
+                .allMatch(line -> line.endsWith("is left out: they want nothing more by any line"));
     }
 
     @Test

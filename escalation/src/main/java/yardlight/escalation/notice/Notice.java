@@ -53,22 +53,6 @@ public record Notice(
             Optional<Instant> heldUntil,
             Optional<String> bundledInto,
             int line) {
-        this(id, contact, callouts, priority, text, state, queuedAt, heldUntil, bundledInto, line, Purpose.CALL);
-    }
-
-    /** A notice of which nobody is expected to say anything. */
-    private Notice(
-            String id,
-            String contact,
-            List<String> callouts,
-            Priority priority,
-            String text,
-            NoticeState state,
-            Instant queuedAt,
-            Optional<Instant> heldUntil,
-            Optional<String> bundledInto,
-            int line,
-            Purpose purpose) {
         this(
                 id,
                 contact,
@@ -81,7 +65,7 @@ public record Notice(
                 bundledInto,
                 line,
                 Optional.empty(),
-                purpose);
+                Purpose.CALL);
     }
 
     /** A notice that has only just been thought of: not worded, to be sent by the first line. */
@@ -103,6 +87,7 @@ public record Notice(
                 Optional.empty(),
                 Optional.empty(),
                 line,
+                Optional.empty(),
                 purpose);
     }
 
@@ -114,57 +99,40 @@ public record Notice(
     }
 
     public Notice held(Instant until) {
-        return new Notice(
-                id,
-                contact,
-                callouts,
-                priority,
-                text,
-                NoticeState.HELD,
-                queuedAt,
-                Optional.of(until),
-                bundledInto,
-                line,
-                purpose);
+        return next(text, NoticeState.HELD, Optional.of(until), bundledInto, line);
     }
 
     public Notice as(NoticeState next) {
-        return new Notice(id, contact, callouts, priority, text, next, queuedAt, heldUntil, bundledInto, line, purpose);
+        return next(text, next, heldUntil, bundledInto, line);
     }
 
     public Notice queued(String words) {
+        return next(words, NoticeState.QUEUED, heldUntil, bundledInto, line);
+    }
+
+    public Notice bundledInto(String other) {
+        return next(text, NoticeState.BUNDLED, heldUntil, Optional.of(other), line);
+    }
+
+    public Notice onLine(int next) {
+        return next(text, state, heldUntil, bundledInto, next);
+    }
+
+    private Notice next(
+            String words, NoticeState where, Optional<Instant> until, Optional<String> bundle, int nextLine) {
         return new Notice(
                 id,
                 contact,
                 callouts,
                 priority,
                 words,
-                NoticeState.QUEUED,
+                where,
                 queuedAt,
-                heldUntil,
-                bundledInto,
-                line,
+                until,
+                bundle,
+                nextLine,
+                Optional.empty(),
                 purpose);
-    }
-
-    public Notice bundledInto(String other) {
-        return new Notice(
-                id,
-                contact,
-                callouts,
-                priority,
-                text,
-                NoticeState.BUNDLED,
-                queuedAt,
-                heldUntil,
-                Optional.of(other),
-                line,
-                purpose);
-    }
-
-    public Notice onLine(int next) {
-        return new Notice(
-                id, contact, callouts, priority, text, state, queuedAt, heldUntil, bundledInto, next, purpose);
     }
 
     /** The same notice, of which its carrier has to say something by then. */

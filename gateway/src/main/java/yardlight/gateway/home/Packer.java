@@ -27,6 +27,7 @@ final class Packer implements SmartLifecycle {
     private final Packing packing;
     private final Bell bell = new Bell();
     private final Worker worker = new Worker("packer");
+    private boolean said;
 
     Packer(DataSource source) {
         this.source = source;
@@ -65,9 +66,14 @@ final class Packer implements SmartLifecycle {
 
     private boolean packed() {
         try {
-            return packing.step();
+            boolean packed = packing.step();
+            said = false;
+            return packed;
         } catch (SQLException | RuntimeException e) {
-            LOG.warn("the database file is not packed now, it is tried again: {}", e.getMessage());
+            if (!said) {
+                LOG.warn("the database file is not packed now, it is tried again: {}", e.getMessage());
+            }
+            said = true;
             return false;
         }
     }
