@@ -36,7 +36,7 @@ public final class AbsenceColumns {
             List.of(
                     text("alarm", row -> row.absence().alarm()),
                     maybe(
-                            "current_path",
+                            "newest_on",
                             row -> row.current()
                                     ? Optional.of(path(row.absence().path()))
                                     : Optional.empty()),
@@ -84,7 +84,8 @@ public final class AbsenceColumns {
 
     private static String evidence(Judgement judgement) {
         return Compact.join(
-                judgement.evidence().values(), one -> one.clue().name() + " " + one.at() + " " + one.about().replace(';', ','));
+                judgement.evidence().values(),
+                one -> one.clue().name() + " " + one.at() + " " + one.about().replace(';', ','));
     }
 
     private static Evidence clue(String text) {
@@ -93,8 +94,9 @@ public final class AbsenceColumns {
     }
 
     private static String members(Map<String, Member> members) {
-        Function<Map.Entry<String, Member>, String> text = one -> one.getKey() + " " + one.getValue().since()
-                + one.getValue().back().map(at -> " " + at).orElse("");
+        Function<Map.Entry<String, Member>, String> text =
+                one -> one.getKey() + " " + one.getValue().since()
+                        + one.getValue().back().map(at -> " " + at).orElse("");
         return Compact.join(members.entrySet(), text);
     }
 

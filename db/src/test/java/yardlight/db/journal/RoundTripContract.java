@@ -9,12 +9,13 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.springframework.jdbc.core.JdbcTemplate;
 import yardlight.db.TestDatabase;
 import yardlight.escalation.Changes;
 import yardlight.escalation.Fixtures;
@@ -25,14 +26,14 @@ import yardlight.escalation.alarm.Flood;
 import yardlight.escalation.alarm.Measured;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.heartbeat.Absence;
+import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.heartbeat.Clue;
 import yardlight.escalation.heartbeat.Evidence;
 import yardlight.escalation.heartbeat.Habit;
+import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.escalation.heartbeat.Judgement;
 import yardlight.escalation.heartbeat.Path;
 import yardlight.escalation.heartbeat.Verdict;
-import yardlight.escalation.heartbeat.BoxWatch;
-import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.ladder.Place;
 import yardlight.escalation.notice.Awaited;
@@ -185,15 +186,12 @@ abstract class RoundTripContract {
                 .back("mesa-9-box", AT.plusSeconds(61));
         Absence next = silence("mesa-9.link-hub.silent.2", Path.link("the hub", "night"));
 
-        Sheet read = stored(Changes.of(List.of(first)));
-        assertThat(read.absence(first.path())).contains(first);
+        Sheet read = stored(Changes.of(List.of(first)), Changes.of(List.of(over)), Changes.of(List.of(over, next)));
 
-        read = stored(Changes.of(List.of(over)));
-        assertThat(read.absence(first.path())).contains(over);
-
-        read = stored(Changes.of(List.of(over, next)));
         assertThat(read.absence(first.path())).contains(next);
         assertThat(read.absence(Path.link("the hub", "day"))).isEmpty();
+        var all = new JdbcTemplate(source).queryForList("select alarm from silence order by alarm", String.class);
+        assertThat(all).containsExactly(first.alarm(), next.alarm());
     }
 
     private static Absence silence(String alarm, Path path) {
@@ -227,12 +225,15 @@ abstract class RoundTripContract {
         assertThat(read.notice("n-1")).isEmpty();
     }
 
-    private Sheet stored(Changes changes) {
-        try (var journal = new Journal(source);
-                Writing writing = journal.begin()) {
-            Sheet sheet = writing.sheet(Fixtures.theSetup());
-            sheet.apply(changes);
-            writing.commit(sheet, AT);
+    private Sheet stored(Changes... changes) {
+        for (Changes each : changes) {
+            try (var journal = new Journal(source);
+                    Writing writing = journal.begin()) {
+                Sheet sheet = writing.sheet(Fixtures.theSetup());
+                each.absences().forEach(absence -> sheet.absence(absence.path()));
+                sheet.apply(each);
+                writing.commit(sheet, AT);
+            }
         }
         return new Journal(source).begin().sheet(Fixtures.theSetup());
     }

@@ -31,9 +31,7 @@ class AlarmViews {
                 .toList());
         return alarms.stream()
                 .map(one -> AlarmView.of(
-                        one,
-                        Optional.ofNullable(absences.get(one.alarm().id())).map(SilenceView::of),
-                        text))
+                        one, Optional.ofNullable(absences.get(one.alarm().id())).map(SilenceView::of), text))
                 .toList();
     }
 
