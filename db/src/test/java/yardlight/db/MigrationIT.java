@@ -44,7 +44,8 @@ class MigrationIT {
                         "secret",
                         "incoming_text",
                         "receipt",
-                        "line_health");
+                        "line_health",
+                        "silence");
     }
 
     @ParameterizedTest

@@ -1,6 +1,7 @@
 package yardlight.escalation;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -22,6 +23,9 @@ final class Calls {
 
     /** A callout that ended because its alarm returned goes on where it was if the alarm is back within this time. */
     private static final Duration SAME_FLUTTER = Duration.ofMinutes(1);
+
+    /** The same of a box that was silent: a bad link comes and goes over minutes. */
+    private static final Duration SAME_LINK = Duration.ofMinutes(30);
 
     private static final Comparator<Alarm> WORST_FIRST =
             Comparator.comparing(Alarm::priority).reversed().thenComparing(Alarm::key);
@@ -48,6 +52,10 @@ final class Calls {
 
     Endings endings() {
         return endings;
+    }
+
+    Notices notices() {
+        return notices;
     }
 
     /** Calls people for these alarms of one site. What is over by now calls nobody. */
@@ -90,17 +98,27 @@ final class Calls {
                 .filter(Callout.Ended.class::isInstance)
                 .map(Callout.Ended.class::cast)
                 .filter(ended -> ended.wasDue().isPresent())
-                .filter(ended -> !ended.at().plus(SAME_FLUTTER).isBefore(draft.now()))
+                .filter(ended -> !ended.at().plus(flutter(alarm)).isBefore(draft.now()))
                 .filter(ended -> ended.facts().told().stream().allMatch(contact -> carriers.has(contact, 0)));
         if (before.isPresent()) {
             Callout.Ended ended = before.get();
             // Notices that waited for quiet hours were cancelled when it ended; whoever they were for is asked anew.
             Callout.Facts facts = ended.facts().withReached(ended.facts().told(), Map.of());
-            draft.put(new Callout.Calling(facts, ended.place(), ended.wasDue().get()));
+            draft.put(new Callout.Calling(facts, ended.place(), due(alarm, ended)));
             draft.log(ended.facts(), "goes on, the alarm is back");
         } else {
             open(List.of(alarm));
         }
+    }
+
+    private static Duration flutter(Alarm alarm) {
+        return BoxAlarms.isSilence(alarm.key()) ? SAME_LINK : SAME_FLUTTER;
+    }
+
+    /** When the ladder goes on. Of a silence only the time counts in which the box was not there. */
+    private Instant due(Alarm alarm, Callout.Ended ended) {
+        Instant due = ended.wasDue().orElseThrow();
+        return BoxAlarms.isSilence(alarm.key()) ? draft.now().plus(Duration.between(ended.at(), due)) : due;
     }
 
     private void open(List<Alarm> alarms) {

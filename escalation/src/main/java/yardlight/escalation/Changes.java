@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.Flood;
+import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
@@ -18,7 +19,8 @@ public record Changes(
         List<Desk> desks,
         List<BoxWatch> boxes,
         Map<String, Flood> floods,
-        List<LineHealth> lines) {
+        List<LineHealth> lines,
+        List<Absence> absences) {
 
     /** Nothing new of anybody's lines. */
     public Changes(
@@ -29,5 +31,22 @@ public record Changes(
             List<BoxWatch> boxes,
             Map<String, Flood> floods) {
         this(alarms, callouts, notices, desks, boxes, floods, List.of());
+    }
+
+    /** Nothing but silences. */
+    public static Changes of(List<Absence> absences) {
+        return new Changes(List.of(), List.of(), List.of(), List.of(), List.of(), Map.of(), List.of(), absences);
+    }
+
+    /** Nothing new of silences. */
+    public Changes(
+            List<Alarm> alarms,
+            List<Callout> callouts,
+            List<Notice> notices,
+            List<Desk> desks,
+            List<BoxWatch> boxes,
+            Map<String, Flood> floods,
+            List<LineHealth> lines) {
+        this(alarms, callouts, notices, desks, boxes, floods, lines, List.of());
     }
 }

@@ -13,7 +13,9 @@ import java.util.stream.Stream;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Flood;
+import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.heartbeat.BoxWatch;
+import yardlight.escalation.heartbeat.Path;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.notice.Notice;
@@ -34,6 +36,7 @@ final class Draft implements Situation {
     private final Map<String, Notice> notices = new LinkedHashMap<>();
     private final Map<String, Desk> desks = new LinkedHashMap<>();
     private final Map<String, BoxWatch> boxes = new LinkedHashMap<>();
+    private final Map<Path, Absence> absences = new LinkedHashMap<>();
     private final Map<String, Flood> floods = new LinkedHashMap<>();
     private final Map<LineHealth.Key, LineHealth> lines = new LinkedHashMap<>();
     private final List<Entry> entries = new ArrayList<>();
@@ -83,6 +86,10 @@ final class Draft implements Situation {
 
     void put(BoxWatch watch) {
         boxes.put(watch.box(), watch);
+    }
+
+    void put(Absence absence) {
+        absences.put(absence.path(), absence);
     }
 
     void put(String site, Flood flood) {
@@ -173,7 +180,8 @@ final class Draft implements Situation {
                 List.copyOf(desks.values()),
                 List.copyOf(boxes.values()),
                 Map.copyOf(floods),
-                List.copyOf(lines.values()));
+                List.copyOf(lines.values()),
+                List.copyOf(absences.values()));
         return new Decision(changes, entries, answer);
     }
 
@@ -256,6 +264,12 @@ final class Draft implements Situation {
     @Override
     public Optional<BoxWatch> box(String id) {
         return either(boxes, id, before::box);
+    }
+
+    @Override
+    public Optional<Absence> absence(Path path) {
+        Absence changed = absences.get(path);
+        return changed != null ? Optional.of(changed) : before.absence(path);
     }
 
     @Override

@@ -91,9 +91,20 @@ final class Outages {
             int later = Priority.CRITICAL.ordinal() - worst.ordinal();
             // A moment later: what is due in this very instant may just have fired.
             Instant at = draft.now().plusMillis(1).plus(STEP.multipliedBy(later));
-            waiting.forEach(notice -> wake(notice, at));
-            draft.put(desk.due(soon, at));
+            Instant then = new Outside(draft).lost() && waiting.stream().allMatch(this::ofSilence)
+                    ? at.plus(Outside.SETTLE)
+                    : at;
+            waiting.forEach(notice -> wake(notice, then));
+            draft.put(desk.due(soon, then));
         });
+    }
+
+    /** Whether it is only about boxes that were not heard: they may be heard any moment. */
+    private boolean ofSilence(Notice notice) {
+        return notice.callouts().stream()
+                .flatMap(id -> draft.callout(id).stream())
+                .flatMap(callout -> callout.facts().alarms().stream())
+                .allMatch(key -> BoxAlarms.isSilence(key) || Setup.isCarrier(key));
     }
 
     private void wake(Notice notice, Instant at) {

@@ -10,7 +10,9 @@ import java.util.TreeMap;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Flood;
+import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.heartbeat.BoxWatch;
+import yardlight.escalation.heartbeat.Path;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
@@ -31,6 +33,7 @@ public final class Picture implements Situation {
     private final Map<String, TreeMap<String, Notice>> unsent = new HashMap<>();
     private final Map<String, Desk> desks = new HashMap<>();
     private final Map<String, BoxWatch> boxes = new HashMap<>();
+    private final Map<Path, Absence> absences = new LinkedHashMap<>();
     private final Map<String, Flood> floods = new HashMap<>();
     private final Map<LineHealth.Key, LineHealth> lines = new HashMap<>();
     private final TreeMap<String, Notice> open = new TreeMap<>();
@@ -53,6 +56,7 @@ public final class Picture implements Situation {
         changes.notices().forEach(this::keep);
         changes.desks().forEach(desk -> desks.put(desk.contact(), desk));
         changes.boxes().forEach(watch -> boxes.put(watch.box(), watch));
+        changes.absences().forEach(absence -> absences.put(absence.path(), absence));
         floods.putAll(changes.floods());
         changes.lines().forEach(line -> lines.put(line.key(), line));
     }
@@ -159,6 +163,16 @@ public final class Picture implements Situation {
     @Override
     public Optional<BoxWatch> box(String id) {
         return Optional.ofNullable(boxes.get(id));
+    }
+
+    /** The newest silence of each path. */
+    public List<Absence> absences() {
+        return List.copyOf(absences.values());
+    }
+
+    @Override
+    public Optional<Absence> absence(Path path) {
+        return Optional.ofNullable(absences.get(path));
     }
 
     @Override

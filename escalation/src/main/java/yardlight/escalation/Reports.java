@@ -173,7 +173,8 @@ final class Reports {
             count(after.key().site());
         }
         boolean explains =
-                draft.setup().explains(after.key().site(), after.key().local());
+                draft.setup().explains(after.key().site(), after.key().local())
+                        || BoxAlarms.feed(after.key()).isPresent();
         if (explains && (after.active() != before.active() || after.state() != before.state())) {
             new ArrayList<>(draft.alarmsAt(after.key().site())).forEach(this::align);
         }

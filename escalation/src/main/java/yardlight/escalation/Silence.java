@@ -4,13 +4,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
-import yardlight.escalation.alarm.AlarmKey;
-import yardlight.escalation.alarm.Measured;
-import yardlight.escalation.alarm.Priority;
-import yardlight.escalation.alarm.Report;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.heartbeat.Heartbeat;
-import yardlight.escalation.heartbeat.Verdict;
 import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Setup;
 
@@ -19,10 +14,16 @@ final class Silence {
 
     private final Draft draft;
     private final Reports reports;
+    private final Absences absences;
+    private final Feeds feeds;
+    private final Outside outside;
 
     Silence(Draft draft, Calls calls) {
         this.draft = draft;
         this.reports = new Reports(draft, calls);
+        this.absences = new Absences(draft, reports, calls.notices());
+        this.outside = new Outside(draft);
+        this.feeds = new Feeds(draft, reports, absences);
     }
 
     Answer beat(Stimulus.Beat beat) {
@@ -30,24 +31,17 @@ final class Silence {
         if (box == null) {
             return new Answer.Refusal("box must be set up: " + beat.box());
         }
-        boolean news = hear(box, Optional.of(beat.heartbeat()));
-        for (String feed : beat.heartbeat().feeds().keySet()) {
-            news |= feed(box, feed);
+        hear(box, beat.heartbeat());
+        // Most signs of life change no alarm, and there are many of them: then nothing at the site has to be looked at.
+        if (feeds.said(box, beat.heartbeat().feeds().keySet())) {
+            reports.finish(box.site());
         }
-        finish(box, news);
         return new Answer.Done();
     }
 
     /** Any post is a sign of life. */
     void heard(Box box) {
-        finish(box, hear(box, Optional.empty()));
-    }
-
-    /** Most signs of life change no alarm, and there are many of them: then nothing at the site has to be looked at. */
-    private void finish(Box box, boolean news) {
-        if (news) {
-            reports.finish(box.site());
-        }
+        hear(box, Heartbeat.BARE);
     }
 
     /**
@@ -72,11 +66,11 @@ final class Silence {
             draft.put(late.get().with(anew));
             return new Answer.Done();
         }
-        draft.put(late.get().gone());
-        Verdict verdict = Verdict.SILENT;
-        log(box, "box " + id + " has been silent since " + late.get().heardAt());
-        say(box, BoxAlarms.silence(box.site(), verdict), true);
-        reports.finish(box.site());
+        if (outside.lost(reports)) {
+            draft.put(late.get().with(patience(box).map(draft.now()::plus)));
+        } else {
+            absences.begin(box, late.get());
+        }
         return new Answer.Done();
     }
 
@@ -100,16 +94,16 @@ final class Silence {
             draft.put(watch.with(patience(now.get()).map(watch.heardAt()::plus)));
         } else if (!expected) {
             Heartbeat said = stays ? watch.last() : Heartbeat.BARE;
-            draft.put(new BoxWatch(watch.box(), watch.heardAt(), Optional.empty(), false, said));
+            draft.put(watch.unexpected(said));
             gone(old, watch, stays);
         }
     }
 
     private void gone(Box old, BoxWatch watch, boolean stays) {
         if (draft.setup().sites().containsKey(old.site())) {
-            back(old);
+            absences.gone(old, watch);
             if (!stays) {
-                watch.last().feeds().keySet().forEach(feed -> feed(old, feed));
+                feeds.said(old, watch.last().feeds().keySet());
             }
             reports.finish(old.site());
         }
@@ -119,55 +113,17 @@ final class Silence {
         return box.every().map(every -> every.plus(box.grace()));
     }
 
-    /** Comes back with whether the box was silent. */
-    private boolean hear(Box box, Optional<Heartbeat> said) {
+    private void hear(Box box, Heartbeat said) {
         Optional<BoxWatch> before = draft.box(box.id());
         BoxWatch watch = before.orElse(new BoxWatch(box.id(), draft.now(), Optional.empty(), false, Heartbeat.BARE));
-        draft.put(watch.heard(draft.now(), patience(box), said.orElse(watch.last())));
-        boolean silent = before.filter(BoxWatch::silent).isPresent();
-        if (silent) {
-            log(
-                    box,
-                    "box " + box.id() + " is back, silent since " + before.get().heardAt());
-            back(box);
+        draft.put(watch.heard(draft.now(), patience(box), said));
+        if (watch.silent()) {
+            draft.log(
+                    Entry.What.BOX,
+                    Map.of("site", box.site(), "box", box.id()),
+                    "box " + box.id() + " is back, silent since " + watch.heardAt());
         }
-        return silent;
-    }
-
-    private void back(Box box) {
-        boolean others = draft.setup().boxesAt(box.site()).stream()
-                .filter(other -> !other.id().equals(box.id()))
-                .anyMatch(
-                        other -> draft.box(other.id()).filter(BoxWatch::silent).isPresent());
-        if (others) {
-            return;
-        }
-        for (Verdict verdict : Verdict.values()) {
-            say(box, BoxAlarms.silence(box.site(), verdict), false);
-        }
-    }
-
-    /** A feed is off as long as any box of the site says so. Comes back with whether that is news. */
-    private boolean feed(Box box, String feed) {
-        boolean off = draft.setup().boxesAt(box.site()).stream()
-                .flatMap(other -> draft.box(other.id()).stream())
-                .anyMatch(watch -> Boolean.FALSE.equals(watch.last().feeds().get(feed)));
-        return say(box, BoxAlarms.feedOff(box.site(), feed), off);
-    }
-
-    /** Says what changes, and nothing else: a heartbeat that only confirms what is known leaves no trace in the log. */
-    private boolean say(Box box, AlarmKey key, boolean active) {
-        boolean news = draft.alarm(key).reported() != active;
-        if (news) {
-            reports.report(
-                    new Report(
-                            key, Optional.of(box.id()), active, Optional.empty(), Measured.NOTHING, draft.now(), false),
-                    Priority.HIGH);
-        }
-        return news;
-    }
-
-    private void log(Box box, String words) {
-        draft.log(Entry.What.BOX, Map.of("site", box.site(), "box", box.id()), words);
+        absences.back(box, watch, said);
+        outside.heard(reports);
     }
 }

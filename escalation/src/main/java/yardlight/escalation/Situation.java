@@ -5,7 +5,9 @@ import java.util.Optional;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Flood;
+import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.heartbeat.BoxWatch;
+import yardlight.escalation.heartbeat.Path;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.proof.LineHealth;
@@ -43,6 +45,9 @@ public interface Situation {
     List<Notice> queued(String channel);
 
     Optional<BoxWatch> box(String id);
+
+    /** The newest silence on this path, over or not. */
+    Optional<Absence> absence(Path path);
 
     /** What is known of a line; one of which nothing is known is as new. */
     LineHealth health(LineHealth.Key line);

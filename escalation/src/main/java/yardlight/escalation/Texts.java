@@ -75,6 +75,9 @@ final class Texts {
         // A site can be gone from the setup while a text about it is on its way.
         Site site = draft.setup().site(id).orElseGet(() -> new Site(id, id, ZoneOffset.UTC, ""));
         return new Subject(
-                site, draft.setup().point(alarm.key().site(), alarm.key().point()), alarm);
+                site,
+                draft.setup().point(alarm.key().site(), alarm.key().point()),
+                alarm,
+                new Circumstances(draft).of(alarm));
     }
 }

@@ -1,10 +1,16 @@
 package yardlight.escalation;
 
+import java.util.List;
 import java.util.Optional;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.AlarmState;
 import yardlight.escalation.alarm.AlarmTrigger;
+import yardlight.escalation.heartbeat.Absence;
+import yardlight.escalation.heartbeat.BoxWatch;
+import yardlight.escalation.heartbeat.Path;
+import yardlight.escalation.heartbeat.Verdict;
+import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Point;
 
 /** Which alarms are kept from people: their point is out of service, or another alarm of the site explains them. */
@@ -19,7 +25,8 @@ final class Withholding {
     /** The move that the alarm has to make now; empty when it stands as it should. */
     Optional<AlarmTrigger> trigger(Alarm alarm, Point point) {
         boolean explained = point.suppressedWhile().stream()
-                .anyMatch(other -> active(alarm.key().site(), other));
+                        .anyMatch(other -> active(alarm.key().site(), other))
+                || wentWithItsFeed(alarm);
         return switch (alarm.state()) {
             case OUT_OF_SERVICE -> point.inService() ? Optional.of(AlarmTrigger.RESTORE) : Optional.empty();
             case SUPPRESSED_BY_DESIGN ->
@@ -37,6 +44,41 @@ final class Withholding {
                         ? Optional.of(AlarmTrigger.REMOVE)
                         : explained ? Optional.of(AlarmTrigger.SUPPRESS) : Optional.empty();
         };
+    }
+
+    /** Whether the boxes are silent because their feed is off, which is an alarm already: one cause, one callout. */
+    private boolean wentWithItsFeed(Alarm alarm) {
+        String site = alarm.key().site();
+        boolean power = alarm.condition().equals(Verdict.POWER_OFF.condition());
+        if (!power || !alarm.key().equals(BoxAlarms.silence(site))) {
+            return false;
+        }
+        List<Box> silent = draft.setup().boxesAt(site).stream()
+                .filter(box -> draft.box(box.id()).filter(BoxWatch::silent).isPresent())
+                .toList();
+        // Once they are back it is withheld until it has returned, so that nobody is called in between.
+        boolean ending = alarm.active() && alarm.state() == AlarmState.SUPPRESSED_BY_DESIGN;
+        return silent.isEmpty() ? ending : silent.stream().allMatch(box -> feedOff(box) && alone(box));
+    }
+
+    private boolean feedOff(Box box) {
+        return box.feed()
+                .filter(feed ->
+                        active(box.site(), BoxAlarms.feedOff(box.site(), feed).local()))
+                .isPresent();
+    }
+
+    /** Whether its silence is about no other site. */
+    private boolean alone(Box box) {
+        Path site = Path.site(box.site());
+        return draft.box(box.id())
+                        .flatMap(BoxWatch::absence)
+                        .filter(site::equals)
+                        .isPresent()
+                && draft.absence(site)
+                        .filter(Absence::open)
+                        .filter(absence -> !absence.shared().equals(site))
+                        .isEmpty();
     }
 
     private boolean active(String site, String local) {

@@ -77,7 +77,8 @@ public final class AlarmColumns {
                 number("repeats", row -> row.alarm().repeats()),
                 maybe("acknowledged_by", row -> row.alarm().acknowledgedBy()),
                 text("activations", row -> Compact.instants(row.alarm().activations())),
-                maybe("callout", row -> row.alarm().callout()));
+                maybe("callout", row -> row.alarm().callout()),
+                maybe("reading", row -> row.alarm().reading()));
     }
 
     private static List<Column<Occurrence>> times() {
@@ -106,6 +107,7 @@ public final class AlarmColumns {
                 .repeats(row.number("repeats"))
                 .activations(Compact.instants(row.text("activations")))
                 .callout(row.maybe("callout"))
+                .reading(row.maybe("reading"))
                 .acknowledgedBy(row.maybe("acknowledged_by"));
         return times(draft, row).done();
     }

@@ -2,6 +2,7 @@ package yardlight.db.columns;
 
 import static yardlight.db.columns.Column.big;
 import static yardlight.db.columns.Column.flag;
+import static yardlight.db.columns.Column.maybe;
 import static yardlight.db.columns.Column.maybeTime;
 import static yardlight.db.columns.Column.real;
 import static yardlight.db.columns.Column.text;
@@ -14,6 +15,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
 import yardlight.escalation.heartbeat.BoxWatch;
+import yardlight.escalation.heartbeat.Habit;
 import yardlight.escalation.heartbeat.Heartbeat;
 
 /** What is known of boxes. */
@@ -39,7 +41,10 @@ public final class BoxColumns {
                                     feed -> feed.getKey() + (feed.getValue() ? " on" : " off"))),
                     real("battery", watch -> watch.last().battery().orElse(null)),
                     real("signal", watch -> watch.last().signal().orElse(null)),
-                    maybeTime("said_at", watch -> watch.last().at())));
+                    maybeTime("said_at", watch -> watch.last().at()),
+                    maybe("absence", watch -> watch.absence().map(AbsenceColumns::path)),
+                    real("usual_battery", watch -> watch.habit().battery().orElse(null)),
+                    real("usual_signal", watch -> watch.habit().signal().orElse(null))));
 
     private BoxColumns() {}
 
@@ -50,7 +55,14 @@ public final class BoxColumns {
                 row.maybeReal("battery"),
                 row.maybeReal("signal"),
                 row.maybeTime("said_at"));
-        return new BoxWatch(row.text("box"), row.time("heard_at"), row.maybeTime("deadline"), row.flag("silent"), last);
+        return new BoxWatch(
+                row.text("box"),
+                row.time("heard_at"),
+                row.maybeTime("deadline"),
+                row.flag("silent"),
+                last,
+                row.maybe("absence").map(AbsenceColumns::path),
+                new Habit(row.maybeReal("usual_battery"), row.maybeReal("usual_signal")));
     }
 
     private static Map<String, Boolean> feeds(String column) {

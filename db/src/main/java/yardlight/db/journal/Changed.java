@@ -5,6 +5,7 @@ import java.util.Map;
 import yardlight.escalation.Changes;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.Flood;
+import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
@@ -24,6 +25,9 @@ final class Changed {
     final Map<String, Flood> floods = new LinkedHashMap<>();
     final Map<LineHealth.Key, LineHealth> lines = new LinkedHashMap<>();
 
+    /** By the id of the alarm's occurrence. */
+    final Map<String, Absence> absences = new LinkedHashMap<>();
+
     void add(Changes changes) {
         changes.alarms().forEach(alarm -> alarms.put(alarm.id(), alarm));
         changes.callouts().forEach(callout -> callouts.put(callout.id(), callout));
@@ -32,5 +36,6 @@ final class Changed {
         changes.boxes().forEach(watch -> boxes.put(watch.box(), watch));
         floods.putAll(changes.floods());
         changes.lines().forEach(line -> lines.put(line.key(), line));
+        changes.absences().forEach(absence -> absences.put(absence.alarm(), absence));
     }
 }

@@ -7,6 +7,7 @@ import yardlight.db.columns.NoticeColumns.KeptNotice;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Flood;
+import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.proof.LineHealth;
@@ -23,9 +24,12 @@ final class Kept {
     final Map<String, Flood> floods = new HashMap<>();
     final Map<LineHealth.Key, LineHealth> lines = new HashMap<>();
 
+    /** By the id of the alarm's occurrence. */
+    final Map<String, Absence> absences = new HashMap<>();
+
     /** How much of what grows with time and not with the setup alone. */
     int size() {
-        return alarms.size() + callouts.size() + notices.size() + boxes.size() + floods.size();
+        return alarms.size() + callouts.size() + notices.size() + boxes.size() + floods.size() + absences.size();
     }
 
     /** The changes are stored. */
@@ -37,5 +41,6 @@ final class Kept {
         boxes.putAll(changed.boxes);
         floods.putAll(changed.floods);
         lines.putAll(changed.lines);
+        absences.putAll(changed.absences);
     }
 }

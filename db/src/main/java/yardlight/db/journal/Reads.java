@@ -2,6 +2,7 @@ package yardlight.db.journal;
 
 import java.util.Collection;
 import java.util.List;
+import yardlight.db.columns.AbsenceColumns;
 import yardlight.db.columns.AlarmColumns;
 import yardlight.db.columns.BoxColumns;
 import yardlight.db.columns.CalloutColumns;
@@ -12,7 +13,9 @@ import yardlight.db.columns.NoticeColumns;
 import yardlight.db.columns.NoticeColumns.KeptNotice;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.heartbeat.BoxWatch;
+import yardlight.escalation.heartbeat.Path;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
@@ -32,6 +35,8 @@ final class Reads {
     private static final String DESKS = DeskColumns.TABLE.select();
     private static final String BOXES = BoxColumns.TABLE.select() + " where box = any(?)";
     private static final String FLOODS = FloodColumns.TABLE.select() + " where site = any(?)";
+
+    private static final String ABSENCES = AbsenceColumns.TABLE.select() + " where current_path = any(?)";
 
     private static final String LINES = LineColumns.TABLE.select();
 
@@ -79,6 +84,10 @@ final class Reads {
 
     List<BoxWatch> boxes(Collection<String> ids) {
         return pen.among(BOXES, ids, BoxColumns::read);
+    }
+
+    List<Absence> absences(Collection<Path> paths) {
+        return pen.among(ABSENCES, paths.stream().map(AbsenceColumns::path).toList(), AbsenceColumns::read);
     }
 
     List<FloodColumns.SiteFlood> floods(Collection<String> sites) {

@@ -9,7 +9,9 @@ import yardlight.escalation.Situation;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Flood;
+import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.heartbeat.BoxWatch;
+import yardlight.escalation.heartbeat.Path;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.proof.LineHealth;
@@ -70,6 +72,7 @@ public final class Sheet implements Situation {
                 .toList());
         slice.needUnsent(slice.newCallouts.stream().map(Callout::id).toList());
         slice.needBoxes(wants.boxes);
+        slice.needAbsences(wants.paths);
     }
 
     /** Comes back with the callouts of those notices that are looked into. */
@@ -96,7 +99,8 @@ public final class Sheet implements Situation {
                 changes.desks(),
                 changes.boxes(),
                 changes.floods(),
-                changes.lines());
+                changes.lines(),
+                changes.absences());
         changed.add(real);
         slice.apply(real);
     }
@@ -186,6 +190,12 @@ public final class Sheet implements Situation {
     public Optional<BoxWatch> box(String id) {
         slice.needBoxes(List.of(id));
         return slice.picture.box(id);
+    }
+
+    @Override
+    public Optional<Absence> absence(Path path) {
+        slice.needAbsences(List.of(path));
+        return slice.picture.absence(path);
     }
 
     @Override

@@ -13,7 +13,9 @@ import yardlight.escalation.Picture;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Flood;
+import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.heartbeat.BoxWatch;
+import yardlight.escalation.heartbeat.Path;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
@@ -43,6 +45,7 @@ final class Slice {
     private final Set<String> notices = new HashSet<>();
     private final Set<String> unsent = new HashSet<>();
     private final Set<String> boxes = new HashSet<>();
+    private final Set<Path> paths = new HashSet<>();
     private boolean desks;
     private boolean lines;
     private Optional<AnswerCodes> codes = Optional.empty();
@@ -69,6 +72,7 @@ final class Slice {
         changes.alarms().forEach(alarm -> alarms.add(alarm.key()));
         changes.notices().forEach(notice -> notices.add(notice.id()));
         changes.boxes().forEach(watch -> boxes.add(watch.box()));
+        changes.absences().forEach(absence -> paths.add(absence.path()));
         floods.addAll(changes.floods().keySet());
         changes.callouts().forEach(callout -> {
             if (callouts.add(callout.id())) {
@@ -183,6 +187,12 @@ final class Slice {
         List<BoxWatch> found = reads.boxes(ids.stream().filter(boxes::add).toList());
         found.forEach(watch -> kept.boxes.put(watch.box(), watch));
         show(List.of(), found, Map.of());
+    }
+
+    void needAbsences(Collection<Path> of) {
+        List<Absence> found = reads.absences(of.stream().filter(paths::add).toList());
+        found.forEach(absence -> kept.absences.put(absence.alarm(), absence));
+        picture.apply(Changes.of(found));
     }
 
     void needDesks() {

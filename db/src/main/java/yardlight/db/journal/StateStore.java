@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import yardlight.db.columns.AbsenceColumns;
+import yardlight.db.columns.AbsenceColumns.Placed;
 import yardlight.db.columns.AlarmColumns;
 import yardlight.db.columns.AlarmColumns.Occurrence;
 import yardlight.db.columns.BoxColumns;
@@ -16,12 +18,14 @@ import yardlight.db.columns.FloodColumns.SiteFlood;
 import yardlight.db.columns.LineColumns;
 import yardlight.db.columns.Table;
 import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.heartbeat.Absence;
 
 /** Writes the changed state: each row once, inserts and updates apart, each in a batch. */
 final class StateStore {
 
     private static final String SUPERSEDE =
             "update alarm set current_key = null, live_site = null, state = 'normal' where id = ?";
+    private static final String OUTDATE = "update silence set current_path = null where current_path = ?";
     private static final String DELETE = "delete from alarm where id = ?";
 
     private final Pen pen;
@@ -39,6 +43,7 @@ final class StateStore {
         save(CalloutColumns.TABLE, changed.callouts.values(), callout -> kept.callouts.get(callout.id()));
         save(DeskColumns.TABLE, changed.desks.values(), desk -> kept.desks.get(desk.contact()));
         save(BoxColumns.TABLE, changed.boxes.values(), watch -> kept.boxes.get(watch.box()));
+        absences(changed.absences.values(), kept);
         save(LineColumns.TABLE, changed.lines.values(), line -> kept.lines.get(line.key()));
         List<SiteFlood> floods = changed.floods.entrySet().stream()
                 .map(one -> new SiteFlood(one.getKey(), one.getValue()))
@@ -70,6 +75,27 @@ final class StateStore {
             boolean same = before != null && before.id().equals(row.alarm().id());
             return same ? new Occurrence(before, true) : null;
         });
+    }
+
+    /** An older silence gives up its place before the new one takes it. */
+    private void absences(Collection<Absence> changed, Kept kept) {
+        List<Absence> fresh = changed.stream()
+                .filter(absence -> !kept.absences.containsKey(absence.alarm()))
+                .toList();
+        pen.write(OUTDATE, fresh, (row, absence) -> row.setString(1, AbsenceColumns.path(absence.path())));
+        List<Placed> rows = changed.stream()
+                .map(absence -> new Placed(absence, isNewest(absence)))
+                .toList();
+        save(AbsenceColumns.TABLE, rows, row -> {
+            Absence before = kept.absences.get(row.absence().alarm());
+            return before == null ? null : new Placed(before, true);
+        });
+    }
+
+    private boolean isNewest(Absence absence) {
+        return sheet.absence(absence.path())
+                .filter(newest -> newest.alarm().equals(absence.alarm()))
+                .isPresent();
     }
 
     private boolean isNewest(Alarm alarm) {

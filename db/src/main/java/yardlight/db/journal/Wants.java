@@ -3,9 +3,10 @@ package yardlight.db.journal;
 import java.util.LinkedHashSet;
 import java.util.Set;
 import yardlight.escalation.BoxAlarms;
+import yardlight.escalation.Neighbours;
 import yardlight.escalation.Stimulus;
 import yardlight.escalation.alarm.AlarmKey;
-import yardlight.escalation.heartbeat.Verdict;
+import yardlight.escalation.heartbeat.Path;
 import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
@@ -32,6 +33,7 @@ public final class Wants {
     final Set<String> followed = new LinkedHashSet<>();
 
     final Set<String> boxes = new LinkedHashSet<>();
+    final Set<Path> paths = new LinkedHashSet<>();
     final Set<String> desks = new LinkedHashSet<>();
     boolean people;
 
@@ -100,7 +102,12 @@ public final class Wants {
         boxes.add(id);
         Box box = setup.boxes().get(id);
         if (box != null) {
-            alarm(BoxAlarms.silence(box.site(), Verdict.SILENT));
+            alarm(BoxAlarms.silence(box.site()));
+            Neighbours.of(setup, box).forEach(other -> boxes.add(other.id()));
+            paths.add(Path.site(box.site()));
+            String ladder = setup.site(box.site()).map(Site::ladder).orElse("");
+            box.link().ifPresent(link -> paths.add(Path.link(link, ladder)));
+            box.feed().ifPresent(feed -> paths.add(Path.feed(feed, ladder)));
         }
     }
 

@@ -30,6 +30,8 @@ public class Retention {
     private static final String OLD_LINES = "select line from log_line where logged_at < ? order by logged_at";
     private static final String OLD_LINKS = "select token_hash from link where expires_at < ? order by expires_at";
 
+    private static final String OLD_SILENCES =
+            "select alarm from silence where found_at < ? and current_path is null order by found_at";
     private static final String OLD_TEXTS = "select id from incoming_text where received_at < ? order by received_at";
     private static final String OLD_RECEIPTS = "select id from receipt where kept_at < ? order by kept_at";
 
@@ -48,6 +50,7 @@ public class Retention {
         swept.put("alarm", delete("alarm", "id", OLD_ALARMS, record, record));
         swept.put("callout", delete("callout", "id", OLD_CALLOUTS, record, record));
         swept.put("notice", delete("notice", "id", OLD_NOTICES, record));
+        swept.put("silence", delete("silence", "alarm", OLD_SILENCES, record));
         swept.put("log_line", delete("log_line", "line", OLD_LINES, record));
         swept.put("link", delete("link", "token_hash", OLD_LINKS, events));
         swept.put("incoming_text", delete("incoming_text", "id", OLD_TEXTS, events));

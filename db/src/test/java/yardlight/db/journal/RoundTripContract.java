@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.Set;
 import java.util.stream.Stream;
 import javax.sql.DataSource;
@@ -23,6 +24,13 @@ import yardlight.escalation.alarm.AlarmState;
 import yardlight.escalation.alarm.Flood;
 import yardlight.escalation.alarm.Measured;
 import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.heartbeat.Absence;
+import yardlight.escalation.heartbeat.Clue;
+import yardlight.escalation.heartbeat.Evidence;
+import yardlight.escalation.heartbeat.Habit;
+import yardlight.escalation.heartbeat.Judgement;
+import yardlight.escalation.heartbeat.Path;
+import yardlight.escalation.heartbeat.Verdict;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.escalation.ladder.Callout;
@@ -151,7 +159,14 @@ abstract class RoundTripContract {
                 Optional.of(12.6),
                 Optional.of(-97.0),
                 Optional.of(AT.minusSeconds(3)));
-        var watch = new BoxWatch("mesa-9-box", AT, Optional.of(AT.plusSeconds(180)), true, said);
+        var watch = new BoxWatch(
+                "mesa-9-box",
+                AT,
+                Optional.of(AT.plusSeconds(180)),
+                true,
+                said,
+                Optional.of(Path.feed("north line", "night")),
+                new Habit(Optional.of(13.6), Optional.of(-80.5)));
         var flood = new Flood(List.of(AT, AT.plusSeconds(1)), true);
 
         Sheet read = stored(
@@ -160,6 +175,44 @@ abstract class RoundTripContract {
         assertThat(read.desk("ana")).isEqualTo(desk);
         assertThat(read.box("mesa-9-box")).contains(watch);
         assertThat(read.flood("mesa-9")).isEqualTo(flood);
+    }
+
+    @Test
+    void a_silence_and_the_next_on_the_same_link() {
+        Absence first = silence("mesa-9.link-hub.silent.1", Path.link("the hub", "night"));
+        Absence over = first.joined("loma-4-box", AT.plusSeconds(1))
+                .back("loma-4-box", AT.plusSeconds(60))
+                .back("mesa-9-box", AT.plusSeconds(61));
+        Absence next = silence("mesa-9.link-hub.silent.2", Path.link("the hub", "night"));
+
+        Sheet read = stored(Changes.of(List.of(first)));
+        assertThat(read.absence(first.path())).contains(first);
+
+        read = stored(Changes.of(List.of(over)));
+        assertThat(read.absence(first.path())).contains(over);
+
+        read = stored(Changes.of(List.of(over, next)));
+        assertThat(read.absence(first.path())).contains(next);
+        assertThat(read.absence(Path.link("the hub", "day"))).isEmpty();
+    }
+
+    private static Absence silence(String alarm, Path path) {
+        var members = new TreeMap<>(Map.of("mesa-9-box", new Absence.Member(AT, Optional.empty())));
+        var evidence = List.of(
+                new Evidence(Clue.FEED_ON, AT, "north line"),
+                new Evidence(Clue.LINK_QUIET, AT.plusSeconds(2), "2 boxes"),
+                new Evidence(Clue.BATTERY, AT, ""));
+        return new Absence(
+                alarm,
+                new AlarmKey("mesa-9", "link-hub", "silent"),
+                path,
+                Path.feed("north line", "night"),
+                AT,
+                AT.plusSeconds(180),
+                members,
+                Verdict.COMMS_LOSS,
+                Judgement.by(evidence),
+                Optional.empty());
     }
 
     @Test
@@ -227,6 +280,7 @@ abstract class RoundTripContract {
                 .realarmAt(Optional.of(AT.plusSeconds(8)))
                 .activations(List.of(AT, AT.plusNanos(1_000)))
                 .callout(Optional.of("c-1"))
+                .reading(Optional.of("power-off"))
                 .done();
     }
 

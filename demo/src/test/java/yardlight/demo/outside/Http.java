@@ -27,10 +27,19 @@ final class Http {
 
     /** Posts an event and comes back with the status of the answer. */
     static int event(int port, String key, String event) throws IOException, InterruptedException {
+        return post(port, "/api/v1/events", key, event);
+    }
+
+    /** Posts a heartbeat and comes back with the status of the answer. */
+    static int beat(int port, String key, String beat) throws IOException, InterruptedException {
+        return post(port, "/api/v1/heartbeats", key, beat);
+    }
+
+    private static int post(int port, String path, String key, String body) throws IOException, InterruptedException {
         return CLIENT.send(
-                        to(port, "/api/v1/events", "Bearer " + key)
+                        to(port, path, "Bearer " + key)
                                 .header("Content-Type", "application/json")
-                                .POST(BodyPublishers.ofString(event))
+                                .POST(BodyPublishers.ofString(body))
                                 .build(),
                         BodyHandlers.discarding())
                 .statusCode();

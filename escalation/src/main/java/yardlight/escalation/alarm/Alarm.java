@@ -26,6 +26,7 @@ import java.util.stream.Stream;
  * @param realarmAt when it is called out again although somebody answered, while the condition stays
  * @param activations the newest activations, oldest first, at most {@link Nuisance#KEPT}
  * @param callout id of the newest callout for it
+ * @param reading what its condition is taken for by now, where the key says only that something is silent
  */
 public record Alarm(
         AlarmKey key,
@@ -49,7 +50,8 @@ public record Alarm(
         Optional<Instant> declaredAt,
         Optional<Instant> realarmAt,
         List<Instant> activations,
-        Optional<String> callout) {
+        Optional<String> callout,
+        Optional<String> reading) {
 
     public Alarm {
         activations = List.copyOf(activations);
@@ -63,6 +65,11 @@ public record Alarm(
     /** The id of the present occurrence, {@code mesa-9.water-tank.high-high.3}: made of what it names, so it needs no source of ids. */
     public String id() {
         return key.site() + "." + key.point() + "." + key.condition() + "." + occurrence;
+    }
+
+    /** The condition as people are told it. */
+    public String condition() {
+        return reading.orElse(key.condition());
     }
 
     /** When something is due although nobody reports: a delay runs out, a shelf ends, the alarm is called again. */

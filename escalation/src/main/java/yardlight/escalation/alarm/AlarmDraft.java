@@ -33,6 +33,7 @@ public final class AlarmDraft {
     Optional<Instant> realarmAt = Optional.empty();
     List<Instant> activations = new ArrayList<>();
     Optional<String> callout = Optional.empty();
+    Optional<String> reading = Optional.empty();
 
     public AlarmDraft(AlarmKey key) {
         this.key = key;
@@ -61,6 +62,7 @@ public final class AlarmDraft {
         realarmAt = from.realarmAt();
         activations = new ArrayList<>(from.activations());
         callout = from.callout();
+        reading = from.reading();
     }
 
     public Alarm done() {
@@ -86,7 +88,8 @@ public final class AlarmDraft {
                 declaredAt,
                 realarmAt,
                 activations,
-                callout);
+                callout,
+                reading);
     }
 
     /** Whatever was answered before, this is not: who asks sees no answer either. */
@@ -199,6 +202,11 @@ public final class AlarmDraft {
 
     public AlarmDraft callout(Optional<String> value) {
         callout = value;
+        return this;
+    }
+
+    public AlarmDraft reading(Optional<String> value) {
+        reading = value;
         return this;
     }
 }

@@ -25,6 +25,10 @@ public final class Nuisance {
         public static final Numbers USUAL = new Numbers(
                 3, Duration.ofMinutes(1), Duration.ofMinutes(2), Duration.ofSeconds(10), Duration.ofHours(24));
 
+        /** For boxes that come and go over a bad link: three silences within an hour, settled after a quarter of an hour. Ours. */
+        public static final Numbers SLOW = new Numbers(
+                3, Duration.ofHours(1), Duration.ofMinutes(15), Duration.ofSeconds(10), Duration.ofHours(24));
+
         public Numbers {
             if (count < 2 || count > KEPT) {
                 throw new IllegalArgumentException("chatter count must be 2 to " + KEPT + ": " + count);

@@ -11,8 +11,22 @@ import java.util.Optional;
  * @param deadline when its silence becomes an alarm; empty while it is silent, or when no heartbeat is expected
  * @param silent whether its silence is an alarm now
  * @param last what it last said of itself
+ * @param absence the silence that it belongs to, or that it belonged to and has not explained yet by its uptime
+ * @param habit what it usually says
  */
-public record BoxWatch(String box, Instant heardAt, Optional<Instant> deadline, boolean silent, Heartbeat last) {
+public record BoxWatch(
+        String box,
+        Instant heardAt,
+        Optional<Instant> deadline,
+        boolean silent,
+        Heartbeat last,
+        Optional<Path> absence,
+        Habit habit) {
+
+    /** A box of which nothing else is known. */
+    public BoxWatch(String box, Instant heardAt, Optional<Instant> deadline, boolean silent, Heartbeat last) {
+        this(box, heardAt, deadline, silent, last, Optional.empty(), Habit.NONE);
+    }
 
     /**
      * The box after a sign of life. What it did not say this time is as it said last.
@@ -20,16 +34,22 @@ public record BoxWatch(String box, Instant heardAt, Optional<Instant> deadline, 
      * @param patience how long it may be silent from now on; empty when no heartbeat is expected
      */
     public BoxWatch heard(Instant now, Optional<Duration> patience, Heartbeat said) {
-        return new BoxWatch(box, now, patience.map(now::plus), false, said.after(last));
+        Optional<Path> unexplained = said.uptime().isPresent() ? Optional.empty() : absence;
+        return new BoxWatch(box, now, patience.map(now::plus), false, said.after(last), unexplained, habit.after(said));
     }
 
     /** The box once its deadline has passed. */
-    public BoxWatch gone() {
-        return new BoxWatch(box, heardAt, Optional.empty(), true, last);
+    public BoxWatch gone(Path with) {
+        return new BoxWatch(box, heardAt, Optional.empty(), true, last, Optional.of(with), habit);
     }
 
     /** The box with another deadline. */
     public BoxWatch with(Optional<Instant> next) {
-        return new BoxWatch(box, heardAt, next, silent, last);
+        return new BoxWatch(box, heardAt, next, silent, last, absence, habit);
+    }
+
+    /** A box from which nobody expects to hear. */
+    public BoxWatch unexpected(Heartbeat said) {
+        return new BoxWatch(box, heardAt, Optional.empty(), false, said, Optional.empty(), habit);
     }
 }

@@ -52,6 +52,12 @@ public record Point(
                 true);
     }
 
+    /** What makes a nuisance of this point's alarms: silences come and go more slowly than switches. */
+    public static Nuisance.Numbers nuisance(String id) {
+        boolean silence = id.equals("box") || id.startsWith("link-") || id.startsWith("feed-");
+        return silence ? Nuisance.Numbers.SLOW : Nuisance.Numbers.USUAL;
+    }
+
     /** A point that nobody has set up yet: its name is its id in capitals, everything else is as usual. */
     public static Point unknown(String id, String site) {
         return new Point(
@@ -60,7 +66,7 @@ public record Point(
                 id.toUpperCase(Locale.ROOT).replace('-', ' '),
                 Optional.empty(),
                 Optional.empty(),
-                Timing.PLAIN,
+                new Timing(Duration.ZERO, Duration.ZERO, false, Optional.empty(), nuisance(id)),
                 Set.of(),
                 true);
     }

@@ -27,6 +27,8 @@ public final class Setup {
     private final Map<String, Site> sites;
     private final Map<String, Box> boxes;
     private final Map<String, List<Box>> boxesBySite;
+    private final Map<String, List<Box>> boxesByFeed;
+    private final Map<String, List<Box>> boxesByLink;
     private final Map<String, Point> points;
     private final Set<String> explaining;
     private final Map<String, Contact> contacts;
@@ -44,6 +46,12 @@ public final class Setup {
         this.sites = byId(sites, Site::id);
         this.boxes = byId(boxes, Box::id);
         this.boxesBySite = boxes.stream().collect(Collectors.groupingBy(Box::site));
+        this.boxesByFeed = boxes.stream()
+                .filter(box -> box.feed().isPresent())
+                .collect(Collectors.groupingBy(box -> box.feed().get()));
+        this.boxesByLink = boxes.stream()
+                .filter(box -> box.link().isPresent())
+                .collect(Collectors.groupingBy(box -> box.link().get()));
         this.points = byId(points, point -> point.site() + "/" + point.id());
         this.explaining = points.stream()
                 .flatMap(point -> point.suppressedWhile().stream().map(other -> point.site() + "/" + other))
@@ -187,5 +195,15 @@ public final class Setup {
 
     public List<Box> boxesAt(String site) {
         return boxesBySite.getOrDefault(site, List.of());
+    }
+
+    /** The boxes that hang on a power supply of this name, at whatever site. */
+    public List<Box> boxesOnFeed(String feed) {
+        return boxesByFeed.getOrDefault(feed, List.of());
+    }
+
+    /** The boxes that talk over a shared path of this name. */
+    public List<Box> boxesOnLink(String link) {
+        return boxesByLink.getOrDefault(link, List.of());
     }
 }

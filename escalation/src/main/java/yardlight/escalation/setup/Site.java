@@ -1,10 +1,34 @@
 package yardlight.escalation.setup;
 
 import java.time.ZoneId;
+import java.util.Collections;
+import java.util.Set;
+import java.util.TreeSet;
 
-/** An unattended place, with the zone of its clock and the ladder that is climbed for its alarms. */
-public record Site(String id, String name, ZoneId zone, String ladder) {
+/**
+ * An unattended place, with the zone of its clock and the ladder that is climbed for its alarms.
+ *
+ * @param fills the feeds that drive what fills its tanks
+ * @param empties the feeds that drive what empties them
+ */
+public record Site(String id, String name, ZoneId zone, String ladder, Set<String> fills, Set<String> empties) {
 
     /** The id of the gateway itself, for its own alarms: a site that is there whether or not somebody has set it up. */
     public static final String GATEWAY = "gateway";
+
+    /** Unless somebody says otherwise. */
+    public static final Set<String> FILLS = Set.of("wells");
+
+    public static final Set<String> EMPTIES = Set.of("pump");
+
+    public Site {
+        // Sorted, so that the same setup gives the same record every time.
+        fills = Collections.unmodifiableSet(new TreeSet<>(fills));
+        empties = Collections.unmodifiableSet(new TreeSet<>(empties));
+    }
+
+    /** A site whose wells hang on a feed of that name, and whose pump does. */
+    public Site(String id, String name, ZoneId zone, String ladder) {
+        this(id, name, zone, ladder, FILLS, EMPTIES);
+    }
 }

@@ -10,6 +10,7 @@ import yardlight.escalation.alarm.Measured;
 final class Account {
 
     private static final int UNIT = 16;
+    private static final int FEED = 20;
     /** Fewer reports than this are a box that makes sure, not a fact worth a place in a text. */
     private static final int OFTEN = 3;
 
@@ -26,7 +27,7 @@ final class Account {
     }
 
     String condition() {
-        return Transliteration.gsm(phrases.condition(alarm().key().condition()));
+        return Transliteration.gsm(phrases.condition(alarm().condition()));
     }
 
     /** When it began, on the clock of the site. */
@@ -54,6 +55,14 @@ final class Account {
                     SUPPRESSED_BY_DESIGN,
                     OUT_OF_SERVICE -> "";
         };
+    }
+
+    /** That the tanks fill while nothing empties them. */
+    String stake() {
+        return subject.circumstance()
+                .filling()
+                .map(feed -> Transliteration.gsm(phrases.stillFills(Shortening.to(FEED, Transliteration.gsm(feed)))))
+                .orElse("");
     }
 
     /** How often it was reported since it began, the first report counted. */

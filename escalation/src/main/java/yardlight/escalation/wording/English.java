@@ -37,6 +37,21 @@ final class English implements Phrases {
     }
 
     @Override
+    public String stillFills(String feed) {
+        return feed + " still on, tanks fill";
+    }
+
+    @Override
+    public String silentTogether(int sites, boolean link, String name, String time) {
+        return togetherOn(sites, link, name) + " since " + time;
+    }
+
+    @Override
+    public String togetherOn(int sites, boolean link, String name) {
+        return sites + " sites on " + (name.isEmpty() ? "one" : name) + (link ? " link" : " feed");
+    }
+
+    @Override
     public String times(int count) {
         return count + " times";
     }

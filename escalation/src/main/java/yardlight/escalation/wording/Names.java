@@ -16,8 +16,12 @@ record Names(String site, String point) {
 
     static Names of(Subject subject, Phrases phrases) {
         String site = whole(subject.site());
-        String point = capitals(subject.point().name(), subject.point().id());
-        return new Names(site, pointBefore(subject.alarm().key().condition(), point, phrases));
+        String point = subject.circumstance()
+                .shared()
+                .map(shared -> upper(phrases.togetherOn(shared.sites().size(), shared.link(), shared.name())))
+                .orElseGet(
+                        () -> capitals(subject.point().name(), subject.point().id()));
+        return new Names(site, pointBefore(subject.alarm().condition(), point, phrases));
     }
 
     /** A site alone, in as many septets as a name has a right to. */

@@ -19,7 +19,8 @@ final class OneAlarm {
         String time = room.take(led(" ", account.time()));
         int kept = room.keep(names.assured());
 
-        // What is at stake ("About 1 h 50 to overflow") is to be asked for here, and read before the code.
+        // What else is at stake ("About 1 h 50 to overflow") is to be asked for here, and read before the code.
+        String stake = room.take(led(", ", account.stake()));
         String returned = returned(account, room);
         String link = room.take(ending.link());
         String numbers = numbers(account, room);
@@ -29,7 +30,7 @@ final class OneAlarm {
         room.keep(Gsm7.septets(who));
         String times = room.take(led(", ", account.times()));
 
-        return Transliteration.gsm(who + condition + numbers + time + returned + times + code) + link;
+        return Transliteration.gsm(who + condition + numbers + time + stake + returned + times + code) + link;
     }
 
     private static String returned(Account account, Room room) {

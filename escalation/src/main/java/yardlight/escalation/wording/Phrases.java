@@ -31,6 +31,19 @@ interface Phrases {
     /** It is over but latched. */
     String wantsReset();
 
+    /** A feed is on and the tanks fill, while what empties them has none. */
+    String stillFills(String feed);
+
+    /**
+     * How many sites are silent, and since when.
+     *
+     * @param name of the link or feed; may be empty
+     */
+    String silentTogether(int sites, boolean link, String name, String time);
+
+    /** The same as the name of a point. */
+    String togetherOn(int sites, boolean link, String name);
+
     /** How often it was reported. */
     String times(int count);
 

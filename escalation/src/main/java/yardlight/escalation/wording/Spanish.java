@@ -58,6 +58,23 @@ final class Spanish implements Phrases {
     }
 
     @Override
+    public String stillFills(String feed) {
+        return feed + " sigue con energía, los tanques se llenan";
+    }
+
+    @Override
+    public String silentTogether(int sites, boolean link, String name, String time) {
+        return togetherOn(sites, link, name) + " desde " + time;
+    }
+
+    @Override
+    public String togetherOn(int sites, boolean link, String name) {
+        String way = link ? "un enlace" : "una línea de energía";
+        String named = (link ? "el enlace " : "la línea de energía ") + name;
+        return sites + " sitios en " + (name.isEmpty() ? way : named);
+    }
+
+    @Override
     public String times(int count) {
         return count + " veces";
     }

@@ -22,8 +22,15 @@ public final class Wording {
         }
         Phrases phrases = Phrases.in(language);
         return subjects.size() == 1
-                ? OneAlarm.text(subjects.get(0), answering, phrases)
+                ? one(subjects.get(0), answering, phrases)
                 : ManyAlarms.text(subjects, answering, phrases);
+    }
+
+    private static String one(Subject subject, Answering answering, Phrases phrases) {
+        return subject.circumstance()
+                .shared()
+                .map(shared -> SharedText.text(subject, shared, answering, phrases))
+                .orElseGet(() -> OneAlarm.text(subject, answering, phrases));
     }
 
     /** The text that tells somebody how everything stands. */

@@ -28,6 +28,7 @@ class AlarmDraftTest {
             .realarmAt(Optional.of(OneAlarm.second(8)))
             .activations(List.of(OneAlarm.second(9)))
             .callout(Optional.of("c1"))
+            .reading(Optional.of("power-off"))
             .done();
 
     @Test

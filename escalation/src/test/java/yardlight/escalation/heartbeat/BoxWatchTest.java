@@ -33,7 +33,7 @@ class BoxWatchTest {
 
     @Test
     void a_silent_box_is_not_due_again() {
-        BoxWatch gone = watch.heard(NOW, PATIENCE, Heartbeat.BARE).gone();
+        BoxWatch gone = watch.heard(NOW, PATIENCE, Heartbeat.BARE).gone(Path.site("mesa-9"));
 
         assertThat(gone.silent()).isTrue();
         assertThat(gone.deadline()).isEmpty();

@@ -31,9 +31,11 @@ class ActionsController {
 
     private final Actions actions;
     private final SetupInForce inForce;
+    private final AlarmViews views;
     private final Sight sight;
 
-    ActionsController(Actions actions, SetupInForce inForce, Sight sight) {
+    ActionsController(Actions actions, SetupInForce inForce, AlarmViews views, Sight sight) {
+        this.views = views;
         this.sight = sight;
         this.actions = actions;
         this.inForce = inForce;
@@ -88,6 +90,6 @@ class ActionsController {
         Function<AlarmKey, Stimulus> action = reader.apply(fields);
         fields.nothingElse();
         faults.orNothing();
-        return AlarmView.of(actions.act(id, action), sight.of(request));
+        return views.of(actions.act(id, action), sight.of(request));
     }
 }

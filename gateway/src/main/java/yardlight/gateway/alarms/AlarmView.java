@@ -12,6 +12,7 @@ import yardlight.db.alarm.RecordedNotice;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
+import yardlight.gateway.silence.SilenceView;
 
 /** An alarm in the form of the contract. What there is not is left out. Rungs and rounds count from 1, as people do. */
 @JsonInclude(JsonInclude.Include.NON_ABSENT)
@@ -34,19 +35,21 @@ record AlarmView(
         Optional<String> acknowledgedBy,
         Optional<Instant> returnedAt,
         Optional<Instant> shelvedUntil,
+        Optional<SilenceView> silence,
         Optional<CalloutView> callout) {
 
     /**
+     * @param silence what the silence is taken for, if it is the alarm of one
      * @param text how much of a notice's text is shown
      */
-    static AlarmView of(RecordedAlarm recorded, Function<Notice, String> text) {
+    static AlarmView of(RecordedAlarm recorded, Optional<SilenceView> silence, Function<Notice, String> text) {
         Alarm alarm = recorded.alarm();
         return new AlarmView(
                 alarm.id(),
                 alarm.key().site(),
                 alarm.box(),
                 alarm.key().point(),
-                alarm.key().condition(),
+                alarm.condition(),
                 alarm.priority().word(),
                 alarm.state().word(),
                 alarm.measured().value(),
@@ -60,6 +63,7 @@ record AlarmView(
                 alarm.acknowledgedBy(),
                 alarm.returnedAt(),
                 alarm.shelvedUntil(),
+                silence,
                 recorded.callout().map(callout -> CalloutView.of(callout, text)));
     }
 

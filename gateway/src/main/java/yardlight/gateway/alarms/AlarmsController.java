@@ -3,7 +3,6 @@ package yardlight.gateway.alarms;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import org.springframework.http.MediaType;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -13,7 +12,6 @@ import org.springframework.web.bind.annotation.RestController;
 import yardlight.db.alarm.AlarmFilter;
 import yardlight.db.alarm.Alarms;
 import yardlight.escalation.alarm.AlarmState;
-import yardlight.escalation.notice.Notice;
 import yardlight.gateway.document.Query;
 import yardlight.gateway.problem.Problem;
 
@@ -26,10 +24,12 @@ class AlarmsController {
             ", ", Stream.of(AlarmState.values()).map(AlarmState::word).toList());
 
     private final Alarms alarms;
+    private final AlarmViews views;
     private final Sight sight;
 
-    AlarmsController(Alarms alarms, Sight sight) {
+    AlarmsController(Alarms alarms, AlarmViews views, Sight sight) {
         this.alarms = alarms;
+        this.views = views;
         this.sight = sight;
     }
 
@@ -43,16 +43,13 @@ class AlarmsController {
                 query.instant("to"),
                 AlarmFilter.MOST);
         query.orNothing();
-        Function<Notice, String> text = sight.of(request);
-        return alarms.find(filter).stream()
-                .map(alarm -> AlarmView.of(alarm, text))
-                .toList();
+        return views.of(alarms.find(filter), sight.of(request));
     }
 
     @GetMapping("/{id}")
     AlarmView one(@PathVariable String id, HttpServletRequest request) {
         return alarms.byId(id)
-                .map(alarm -> AlarmView.of(alarm, sight.of(request)))
+                .map(alarm -> views.of(alarm, sight.of(request)))
                 .orElseThrow(() -> Problem.notFound("there is no such alarm"));
     }
 

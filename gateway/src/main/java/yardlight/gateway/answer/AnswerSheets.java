@@ -73,7 +73,7 @@ class AnswerSheets {
     private String line(Alarm alarm, Setup setup, Instant now, Locale locale) {
         var names = new Names(setup);
         var clock = new Clockface(names.zone(alarm.key().site()), now, locale);
-        var line = new StringBuilder(names.alarm(alarm.key())).append(": ");
+        var line = new StringBuilder(names.alarm(alarm)).append(": ");
         Optional<Instant> had =
                 alarm.acknowledgedAt().filter(at -> !alarm.state().awaitsAnswer());
         line.append(had.map(at -> say("answer.has", locale, by(alarm, names), clock.read(at)))

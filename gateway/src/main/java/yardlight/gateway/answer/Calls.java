@@ -135,7 +135,7 @@ record Calls(
 
     private List<String> names(List<Alarm> alarms) {
         var names = new Names(setup);
-        return alarms.stream().map(alarm -> names.alarm(alarm.key())).toList();
+        return alarms.stream().map(alarm -> names.alarm(alarm)).toList();
     }
 
     private static Outcome said(String answer) {

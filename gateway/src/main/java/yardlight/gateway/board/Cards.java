@@ -29,7 +29,7 @@ final class Cards {
         var clock = new Clockface(names.zone(alarm.key().site()), now, Locale.ENGLISH);
         return new Sheet.Card(
                 alarm.id(),
-                names.alarm(alarm.key()),
+                names.alarm(alarm),
                 alarm.priority().word(),
                 standing(alarm, clock),
                 reading(alarm),

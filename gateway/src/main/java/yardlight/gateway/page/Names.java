@@ -3,6 +3,7 @@ package yardlight.gateway.page;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Setup;
@@ -30,7 +31,8 @@ public record Names(Setup setup) {
     }
 
     /** {@code Mesa 9 WATER TANK high-high}. */
-    public String alarm(AlarmKey key) {
-        return site(key.site()) + " " + setup.point(key.site(), key.point()).name() + " " + key.condition();
+    public String alarm(Alarm alarm) {
+        AlarmKey key = alarm.key();
+        return site(key.site()) + " " + setup.point(key.site(), key.point()).name() + " " + alarm.condition();
     }
 }

@@ -3,7 +3,6 @@ package yardlight.gateway.setup;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.Set;
-import yardlight.escalation.alarm.Nuisance;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.alarm.Timing;
 import yardlight.escalation.setup.Box;
@@ -24,9 +23,19 @@ final class PlaceReader {
 
     static Site site(Fields fields) {
         String id = Ids.of(fields);
-        var site = new Site(id, Ids.name(fields, id), Zones.needed(fields), Ids.reference(fields, "ladder"));
+        var site = new Site(
+                id,
+                Ids.name(fields, id),
+                Zones.needed(fields),
+                Ids.reference(fields, "ladder"),
+                feeds(fields, "fills", Site.FILLS),
+                feeds(fields, "empties", Site.EMPTIES));
         fields.nothingElse();
         return site;
+    }
+
+    private static Set<String> feeds(Fields fields, String name, Set<String> otherwise) {
+        return fields.has(name) ? Set.copyOf(fields.texts(name)) : otherwise;
     }
 
     static Box box(Fields fields) {
@@ -56,19 +65,19 @@ final class PlaceReader {
                 Ids.name(fields, id),
                 fields.text("unit", 16),
                 fields.as("priority", PRIORITY_RULE, Priority::of),
-                timing(fields),
+                timing(id, fields),
                 Set.copyOf(fields.texts("suppressedWhile")),
                 fields.flag("inService").orElse(true));
         fields.nothingElse();
         return point;
     }
 
-    private static Timing timing(Fields fields) {
+    private static Timing timing(String id, Fields fields) {
         return new Timing(
                 fields.duration("onDelay", Duration.ZERO, LONGEST_DELAY).orElse(Duration.ZERO),
                 fields.duration("offDelay", Duration.ZERO, LONGEST_DELAY).orElse(Duration.ZERO),
                 fields.flag("latching").orElse(false),
                 fields.duration("reAlarm", Duration.ofMinutes(1), LONGEST_REALARM),
-                Nuisance.Numbers.USUAL);
+                Point.nuisance(id));
     }
 }

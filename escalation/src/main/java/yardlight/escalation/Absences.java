@@ -1,0 +1,236 @@
+package yardlight.escalation;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.heartbeat.Absence;
+import yardlight.escalation.heartbeat.BoxWatch;
+import yardlight.escalation.heartbeat.Clue;
+import yardlight.escalation.heartbeat.Evidence;
+import yardlight.escalation.heartbeat.Heartbeat;
+import yardlight.escalation.heartbeat.Inquiry;
+import yardlight.escalation.heartbeat.Judgement;
+import yardlight.escalation.heartbeat.Path;
+import yardlight.escalation.heartbeat.Verdict;
+import yardlight.escalation.heartbeat.Witness;
+import yardlight.escalation.setup.Box;
+
+/**
+ * Silences as alarms: what each is taken for, which boxes belong to it, and what it is taken for once they are back. Boxes
+ * that fall silent together and share a feed or a link are one alarm, at the site of the first that was missed.
+ */
+final class Absences {
+
+    /** A box that falls silent later than this after the others is another matter, unless it shows the same signs. */
+    private static final Duration WINDOW = Duration.ofMinutes(30);
+
+    private final Draft draft;
+    private final Reports reports;
+    private final Verdicts verdicts;
+
+    Absences(Draft draft, Reports reports, Notices notices) {
+        this.draft = draft;
+        this.reports = reports;
+        this.verdicts = new Verdicts(draft, reports, notices);
+    }
+
+    /** A box is silent from now on. */
+    void begin(Box box, BoxWatch watch) {
+        var inquiry = new Inquiry(new Witness(box, watch), witnesses(box), draft.now());
+        Judgement judgement = inquiry.judgement();
+        Optional<Absence> known = candidates(box, inquiry)
+                .filter(absence -> fits(absence, box, watch, judgement))
+                .findFirst();
+        if (known.isPresent()) {
+            join(known.get(), box, watch, inquiry, judgement);
+        } else {
+            open(box, watch, inquiry, judgement);
+        }
+    }
+
+    private List<Witness> witnesses(Box box) {
+        return Neighbours.of(draft.setup(), box).stream()
+                .flatMap(other -> draft.box(other.id()).map(watch -> new Witness(other, watch)).stream())
+                .toList();
+    }
+
+    /** The silences that this one may belong to, those at its own site first: they are one alarm in any case. */
+    private Stream<Absence> candidates(Box box, Inquiry inquiry) {
+        String ladder = ladder(box.site());
+        Stream<Path> paths = Stream.of(
+                        draft.setup().boxesAt(box.site()).stream().flatMap(this::path),
+                        box.link().map(link -> Path.link(link, ladder)).stream(),
+                        box.feed().map(feed -> Path.feed(feed, ladder)).stream(),
+                        Stream.of(Path.Kind.LINK, Path.Kind.FEED)
+                                .flatMap(kind -> inquiry.quiet(kind).stream())
+                                .flatMap(other -> path(other.box())))
+                .flatMap(one -> one);
+        return paths.distinct()
+                .flatMap(path -> draft.absence(path).stream())
+                .filter(Absence::open)
+                .filter(absence -> absence.takes(box.id()));
+    }
+
+    private Stream<Path> path(Box box) {
+        return draft.box(box.id()).filter(BoxWatch::silent).flatMap(BoxWatch::absence).stream();
+    }
+
+    private boolean fits(Absence absence, Box box, BoxWatch watch, Judgement judgement) {
+        if (absence.key().equals(BoxAlarms.silence(box.site()))) {
+            return true;
+        }
+        Verdict mine = judgement.verdict();
+        Verdict theirs = absence.verdict();
+        boolean agrees = mine == theirs || mine == Verdict.SILENT || theirs == Verdict.SILENT;
+        boolean together = !watch.heardAt().isAfter(absence.newest().plus(WINDOW));
+        return agrees && together && serves(box) && ladder(absence.key().site()).equals(ladder(box.site()));
+    }
+
+    /** Whoever works on a box takes its point {@code box} out of service: then it says nothing of others. */
+    private boolean serves(Box box) {
+        AlarmKey key = BoxAlarms.silence(box.site());
+        return draft.setup().point(key.site(), key.point()).inService();
+    }
+
+    private String ladder(String site) {
+        return draft.ladder(site).id();
+    }
+
+    private void open(Box box, BoxWatch watch, Inquiry inquiry, Judgement judgement) {
+        Path path = path(box, inquiry, judgement.verdict());
+        AlarmKey key = BoxAlarms.silence(path, box.site());
+        draft.put(watch.gone(path));
+        verdicts.begin(key, box, judgement);
+        var first = new TreeMap<>(Map.of(box.id(), new Absence.Member(watch.heardAt(), Optional.empty())));
+        var alone = new Absence(
+                draft.alarm(key).id(),
+                key,
+                path,
+                path,
+                watch.heardAt(),
+                draft.now(),
+                first,
+                judgement.verdict(),
+                judgement,
+                Optional.empty());
+        log(box, "box " + box.id() + " has been silent since " + watch.heardAt() + ": " + Verdicts.words(judgement));
+        draft.put(path.kind() == Path.Kind.SITE ? alone : together(alone, box, inquiry));
+        reports.finish(key.site());
+    }
+
+    /** Whoever went quiet with it belongs to it from the first, although the deadline is yet to come: the text names them. */
+    private Absence together(Absence alone, Box box, Inquiry inquiry) {
+        Absence all = alone;
+        for (Witness other : inquiry.quiet(alone.path().kind())) {
+            boolean same = ladder(other.box().site()).equals(ladder(box.site())) && serves(other.box());
+            if (same && !other.watch().silent()) {
+                draft.put(other.watch().gone(alone.path()));
+                all = all.joined(other.box().id(), other.watch().heardAt());
+                log(other.box(), "box " + other.box().id() + " went quiet with it");
+            }
+        }
+        return all;
+    }
+
+    /** What a silence is the silence of: of more than one site only if others of the same ladder went quiet as well. */
+    private Path path(Box box, Inquiry inquiry, Verdict verdict) {
+        String ladder = ladder(box.site());
+        if (serves(box) && verdict != Verdict.POWER_OFF && elsewhere(box, inquiry.quiet(Path.Kind.LINK))) {
+            return Path.link(box.link().orElseThrow(), ladder);
+        }
+        if (serves(box) && verdict != Verdict.COMMS_LOSS && elsewhere(box, inquiry.quiet(Path.Kind.FEED))) {
+            return Path.feed(box.feed().orElseThrow(), ladder);
+        }
+        return Path.site(box.site());
+    }
+
+    private boolean elsewhere(Box box, List<Witness> quiet) {
+        return quiet.stream()
+                .map(Witness::box)
+                .filter(this::serves)
+                .map(Box::site)
+                .anyMatch(site -> !site.equals(box.site()) && ladder(site).equals(ladder(box.site())));
+    }
+
+    private void join(Absence absence, Box box, BoxWatch watch, Inquiry inquiry, Judgement judgement) {
+        boolean alone = absence.shared().equals(Path.site(absence.key().site()));
+        boolean mine = absence.key().site().equals(box.site());
+        Path shared = alone && !mine ? path(box, inquiry, judgement.verdict()) : absence.shared();
+        draft.put(watch.gone(absence.path()));
+        Absence after = absence.over(shared).joined(box.id(), watch.heardAt());
+        draft.put(after);
+        log(
+                box,
+                "box " + box.id() + " has been silent since " + watch.heardAt() + ", one of "
+                        + after.members().size() + " boxes of " + absence.alarm());
+        verdicts.change(after, better(absence.judgement(), judgement), "box " + box.id() + " is silent too");
+    }
+
+    private static Judgement better(Judgement before, Judgement now) {
+        boolean decides = before.verdict() == Verdict.SILENT && now.verdict() != Verdict.SILENT;
+        boolean agrees = before.verdict() == now.verdict();
+        return decides || agrees && now.confidence() > before.confidence() ? now : before;
+    }
+
+    /** A living box says that a feed is off: those of its site that hang on it and are silent may be so because of that. */
+    void feedOff(Box teller, String feed) {
+        for (Box box : draft.setup().boxesAt(teller.site())) {
+            boolean hangsOnIt =
+                    box.feed().equals(Optional.of(feed)) && !box.id().equals(teller.id());
+            draft.box(box.id())
+                    .filter(watch -> hangsOnIt && watch.silent())
+                    .flatMap(BoxWatch::absence)
+                    .flatMap(draft::absence)
+                    .filter(Absence::open)
+                    .ifPresent(absence -> {
+                        var said = new Evidence(Clue.FEED_OFF_ELSEWHERE, draft.now(), teller.id());
+                        verdicts.change(absence, absence.judgement().with(List.of(said)), said.words());
+                    });
+        }
+    }
+
+    /** A sign of life of a box that was silent, or the first after that with which it tells its uptime. */
+    void back(Box box, BoxWatch before, Heartbeat said) {
+        Optional<Absence> known = before.absence()
+                .flatMap(draft::absence)
+                .filter(absence -> absence.members().containsKey(box.id()));
+        if (known.isEmpty()) {
+            return;
+        }
+        Absence absence = known.get();
+        var witness = new Witness(box, draft.box(box.id()).orElseThrow());
+        Absence after = absence.open() ? absence.back(box.id(), draft.now()) : absence;
+        draft.put(after);
+        Inquiry.back(witness, said, absence.members().get(box.id()).since(), draft.now())
+                .ifPresent(found -> verdicts.change(after, after.judgement().with(List.of(found)), found.words()));
+        over(absence, after, box);
+    }
+
+    /** A box is gone from the setup, and so is its silence. */
+    void gone(Box box, BoxWatch before) {
+        before.absence()
+                .flatMap(draft::absence)
+                .filter(Absence::open)
+                .filter(absence -> absence.members().containsKey(box.id()))
+                .ifPresent(absence -> {
+                    Absence after = absence.back(box.id(), draft.now());
+                    draft.put(after);
+                    over(absence, after, box);
+                });
+    }
+
+    private void over(Absence before, Absence after, Box box) {
+        if (before.open() && !after.open()) {
+            verdicts.end(after.key(), box);
+            reports.finish(after.key().site());
+        }
+    }
+
+    private void log(Box box, String words) {
+        draft.log(Entry.What.BOX, Map.of("site", box.site(), "box", box.id()), words);
+    }
+}

@@ -1,0 +1,70 @@
+package yardlight.escalation;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.heartbeat.Absence;
+import yardlight.escalation.heartbeat.Path;
+import yardlight.escalation.setup.Box;
+import yardlight.escalation.setup.Site;
+import yardlight.escalation.wording.Circumstance;
+
+/** Gathers what a text says beside the numbers of an alarm: who else is silent, and whether the tanks fill. */
+final class Circumstances {
+
+    private final Draft draft;
+
+    Circumstances(Draft draft) {
+        this.draft = draft;
+    }
+
+    Circumstance of(Alarm alarm) {
+        Optional<String> filling = BoxAlarms.feed(alarm.key())
+                .filter(feed -> alarm.active())
+                .filter(feed -> draft.setup()
+                        .site(alarm.key().site())
+                        .filter(site -> site.empties().contains(feed))
+                        .isPresent())
+                .flatMap(feed -> new FeedsNow(draft).filling(alarm.key().site()));
+        return new Circumstance(filling, silence(alarm).flatMap(this::shared));
+    }
+
+    private Optional<Absence> silence(Alarm alarm) {
+        AlarmKey key = alarm.key();
+        if (!BoxAlarms.isSilence(key)) {
+            return Optional.empty();
+        }
+        return draft.setup().boxesAt(key.site()).stream()
+                .flatMap(this::paths)
+                .distinct()
+                .flatMap(path -> draft.absence(path).stream())
+                .filter(absence -> absence.key().equals(key))
+                .findFirst();
+    }
+
+    /** A silence is kept under the site, the link or the feed of the box that was missed first. */
+    private Stream<Path> paths(Box box) {
+        String ladder = draft.ladder(box.site()).id();
+        return Stream.of(
+                        Optional.of(Path.site(box.site())),
+                        box.link().map(link -> Path.link(link, ladder)),
+                        box.feed().map(feed -> Path.feed(feed, ladder)))
+                .flatMap(Optional::stream);
+    }
+
+    private Optional<Circumstance.Shared> shared(Absence absence) {
+        List<Site> sites = absence.members().entrySet().stream()
+                .filter(member -> member.getValue().back().isEmpty() || !absence.open())
+                .flatMap(member -> Optional.ofNullable(draft.setup().boxes().get(member.getKey())).stream())
+                .map(Box::site)
+                .distinct()
+                .flatMap(site -> draft.setup().site(site).stream())
+                .toList();
+        boolean link = absence.shared().kind() == Path.Kind.LINK;
+        return sites.size() < 2
+                ? Optional.empty()
+                : Optional.of(new Circumstance.Shared(link, absence.shared().name(), sites, absence.since()));
+    }
+}

@@ -1,0 +1,86 @@
+package yardlight.escalation;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.alarm.Measured;
+import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.alarm.Report;
+import yardlight.escalation.heartbeat.BoxWatch;
+import yardlight.escalation.setup.Box;
+import yardlight.escalation.setup.Setup;
+import yardlight.escalation.setup.Site;
+
+/**
+ * The gateway's own connection. If nothing at all arrives and nothing can be sent, it is us: then no site is silent, and
+ * nobody is called about forty of them.
+ */
+final class Outside {
+
+    /** How long boxes have to be heard again before what was found while we heard nothing is told. */
+    static final Duration SETTLE = Duration.ofMinutes(3);
+
+    private static final AlarmKey KEY = Setup.carrier("outside");
+    private static final int ENOUGH = 24;
+    private static final int FEW = 2;
+
+    private final Draft draft;
+
+    Outside(Draft draft) {
+        this.draft = draft;
+    }
+
+    /** Whether the gateway is known to be cut off. */
+    boolean lost() {
+        return draft.alarm(KEY).reported();
+    }
+
+    /** Whether it is, now that a box has not been heard in time; says so when that is news. */
+    boolean lost(Reports reports) {
+        boolean lost = nothingGoes() && nothingComes();
+        if (lost && !lost()) {
+            report(reports, true, "no box is heard and no carrier takes anything: it is the gateway's own connection");
+        }
+        return lost;
+    }
+
+    /** Something arrived. */
+    void heard(Reports reports) {
+        if (lost()) {
+            report(reports, false, "a box is heard again");
+        }
+    }
+
+    private boolean nothingGoes() {
+        var carriers = new Carriers(draft);
+        return !draft.setup().channels().isEmpty()
+                && draft.setup().channels().stream().allMatch(carriers::down);
+    }
+
+    /** A few boxes are enough to ask; of one alone it cannot be told whether it is the box. */
+    private boolean nothingComes() {
+        List<Box> asked = draft.setup().boxes().values().stream()
+                .filter(box -> box.every().isPresent())
+                .limit(ENOUGH)
+                .toList();
+        return asked.size() >= FEW && asked.stream().noneMatch(this::heardLately);
+    }
+
+    private boolean heardLately(Box box) {
+        Instant latest = draft.now().minus(box.every().orElseThrow().multipliedBy(2));
+        return draft.box(box.id())
+                .map(BoxWatch::heardAt)
+                .filter(latest::isBefore)
+                .isPresent();
+    }
+
+    private void report(Reports reports, boolean active, String words) {
+        var measured = new Measured(Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(words));
+        reports.report(
+                new Report(KEY, Optional.empty(), active, Optional.empty(), measured, draft.now(), false),
+                Priority.HIGH);
+        reports.finish(Site.GATEWAY);
+    }
+}
