@@ -92,7 +92,8 @@ class ArchitectureTest {
                 "record",
                 "rehearsal",
                 "restore",
-                "smpp"
+                "smpp",
+                "watch"
             })
     void no_feature_reaches_into_another(String feature) {
         noClasses()

@@ -20,6 +20,7 @@ public final class JarGateway implements AutoCloseable {
     private static final Path JAR = Path.of("target", "yardlight.jar");
     private static final Duration LIMIT = Duration.ofSeconds(120);
     private static final int USUAL_HEAP = 128;
+    private static final String A_PORT = "--server.port=";
     private static final Pattern PORT = Pattern.compile("Tomcat started on port (\\d+)");
 
     private final Process process;
@@ -37,9 +38,11 @@ public final class JarGateway implements AutoCloseable {
                 "-jar",
                 JAR.toString(),
                 "--yardlight.home=" + home,
-                "--yardlight.owner-password=" + GatewayTest.PASSWORD,
-                "--server.port=0"));
+                "--yardlight.owner-password=" + GatewayTest.PASSWORD));
         command.addAll(List.of(more));
+        if (command.stream().noneMatch(argument -> argument.startsWith(A_PORT))) {
+            command.add(A_PORT + "0");
+        }
         process = new ProcessBuilder(command)
                 .redirectErrorStream(true)
                 .redirectOutput(out.toFile())

@@ -35,6 +35,7 @@ import yardlight.gateway.clock.Steps;
 import yardlight.gateway.lane.CurrentSetup;
 import yardlight.gateway.lane.Intake;
 import yardlight.gateway.lane.Lane;
+import yardlight.gateway.lane.LaneProbe;
 import yardlight.gateway.lane.PostedEvent;
 import yardlight.gateway.lane.SetupSource;
 import yardlight.gateway.link.RealLinks;
@@ -143,6 +144,10 @@ public final class SmallGateway implements AutoCloseable {
 
     public Intake intake() {
         return context.getBean(Intake.class);
+    }
+
+    public LaneProbe probe() {
+        return context.getBean(LaneProbe.class);
     }
 
     public JdbcTemplate jdbc() {

@@ -15,7 +15,7 @@ import yardlight.escalation.Stimulus;
 import yardlight.escalation.heartbeat.Heartbeat;
 
 /** Queues what is handed in and waits until the lane's thread has stored it. A full queue refuses at once. */
-final class JournalLane implements Lane, Intake, LogBook {
+final class JournalLane implements Lane, Intake, LogBook, LaneProbe {
 
     private static final int MOST_WAITING = 20_000;
     private static final long PATIENCE_SECONDS = 15;
@@ -87,6 +87,11 @@ final class JournalLane implements Lane, Intake, LogBook {
     @Override
     public CompletableFuture<Answer> put(Entry line) {
         return offer(new LineWork(line));
+    }
+
+    @Override
+    public CompletableFuture<Void> probe() {
+        return offer(new ProbeWork());
     }
 
     private <T> CompletableFuture<T> offer(Work<T> work) {

@@ -10,6 +10,7 @@ import yardlight.channels.mail.MailSettings.Timeouts;
 import yardlight.channels.mail.MailSettings.Tls;
 import yardlight.channels.mailbox.MailboxSettings;
 import yardlight.channels.oauth.Tokens;
+import yardlight.gateway.settings.SecretText;
 
 /**
  * The mailbox that people answer to, over IMAP. Its text form keeps the password back.

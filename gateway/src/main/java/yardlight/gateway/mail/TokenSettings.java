@@ -10,6 +10,7 @@ import yardlight.channels.oauth.TokenEndpoint;
 import yardlight.channels.oauth.TokenFile;
 import yardlight.channels.oauth.Tokens;
 import yardlight.channels.web.Limits;
+import yardlight.gateway.settings.SecretText;
 
 /**
  * Where tokens of OAuth 2.0 come from, for logins with a name and without a password. Its text form keeps the secrets back.

@@ -71,9 +71,14 @@ class PeopleDoor {
                 .permitAll();
         requests.requestMatchers("/login", "/yardlight.css", "/yardlight.svg", "/error")
                 .permitAll();
+        // Browsers fetch these without a login, and again when nobody is signed in.
+        requests.requestMatchers("/phone.js", "/phone-worker.js", "/phone-app.json")
+                .permitAll();
         requests.requestMatchers("/actuator/health/**", "/v3/api-docs/**", "/v3/api-docs.yaml")
                 .permitAll();
         requests.requestMatchers(HttpMethod.PUT, "/api/v1/setup").hasRole(OWNER);
+        requests.requestMatchers(HttpMethod.POST, "/phone/**").hasRole(OWNER);
+        requests.requestMatchers("/phone").hasRole(HAND);
         requests.requestMatchers("/api/v1/boxes/**", "/api/v1/logins/**").hasRole(OWNER);
         requests.requestMatchers(HttpMethod.POST, "/api/v1/alarms/*/reset").hasRole(OWNER);
         requests.requestMatchers(

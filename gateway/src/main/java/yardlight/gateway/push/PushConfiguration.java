@@ -18,8 +18,13 @@ import yardlight.gateway.settings.SettingsTrouble;
 class PushConfiguration {
 
     @Bean
-    Channel pushChannel(ServiceSettings settings, Secrets secrets, InstantSource clock) {
-        return PushChannel.of(settings.areThere() ? Optional.of(read(settings, secrets, clock)) : Optional.empty());
+    PushDesk pushDesk(ServiceSettings settings, Secrets secrets, InstantSource clock) {
+        return new PushDesk(settings.areThere() ? Optional.of(read(settings, secrets, clock)) : Optional.empty());
+    }
+
+    @Bean
+    Channel pushChannel(PushDesk desk) {
+        return PushChannel.of(desk.settings());
     }
 
     private static PushSettings read(ServiceSettings settings, Secrets secrets, InstantSource clock) {

@@ -8,6 +8,7 @@ final class SettingsFailure extends AbstractFailureAnalyzer<SettingsTrouble> {
 
     @Override
     protected FailureAnalysis analyze(Throwable root, SettingsTrouble cause) {
-        return new FailureAnalysis(cause.getMessage(), "Change that property: docs/channels.md has them all.", cause);
+        return new FailureAnalysis(
+                cause.getMessage(), "Change that property: " + cause.page() + " has them all.", cause);
     }
 }

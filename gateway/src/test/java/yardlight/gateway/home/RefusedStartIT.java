@@ -142,6 +142,16 @@ class RefusedStartIT {
         assertThat(ended.code()).isEqualTo(1);
     }
 
+    @Test
+    void with_a_gateway_that_is_to_watch_and_no_key_for_it_says_so() throws Exception {
+        Ended ended = start("--yardlight.watched-by.url=https://yard.example");
+
+        assertThat(ended.words())
+                .contains("yardlight.watched-by.key must be set, or key-file, beside url: https://yard.example")
+                .contains("docs/operating.md");
+        assertThat(ended.code()).isEqualTo(1);
+    }
+
     private HikariDataSource database() {
         return TestDatabase.H2.migrated(url());
     }

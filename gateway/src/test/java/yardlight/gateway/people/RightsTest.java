@@ -57,8 +57,12 @@ class RightsTest {
         decided.put("POST /api/v1/contacts/{id}/lines/{line}/test", Who.HAND_UP);
         decided.put("GET /contacts/{id}", Who.READER_UP);
         decided.put("POST /contacts/{id}/lines/{line}/test", Who.HAND_UP);
+        decided.put("GET /phone", Who.HAND_UP);
+        decided.put("POST /phone/lines", Who.OWNER);
         decided.put("GET /api/v1/alarms", Who.READER_UP);
         decided.put("GET /api/v1/alarms/{id}", Who.READER_UP);
+        decided.put("GET /api/v1/silences", Who.READER_UP);
+        decided.put("GET /silences", Who.READER_UP);
         decided.put("POST /api/v1/alarms/{id}/acknowledge", Who.HAND_UP);
         decided.put("POST /api/v1/alarms/{id}/shelve", Who.HAND_UP);
         decided.put("POST /api/v1/alarms/{id}/unshelve", Who.HAND_UP);
@@ -82,7 +86,10 @@ class RightsTest {
             "GET /actuator/health/liveness", Who.ANYBODY,
             "GET /actuator/prometheus", Who.READER_UP,
             "GET /yardlight.css", Who.ANYBODY,
-            "GET /yardlight.svg", Who.ANYBODY);
+            "GET /yardlight.svg", Who.ANYBODY,
+            "GET /phone.js", Who.ANYBODY,
+            "GET /phone-worker.js", Who.ANYBODY,
+            "GET /phone-app.json", Who.ANYBODY);
 
     @Test
     void are_decided_for_every_address() {

@@ -1,4 +1,4 @@
-package yardlight.gateway.mail;
+package yardlight.gateway.settings;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 /** A secret that stands in a property, or rather in a file of its own. */
-final class SecretText {
+public final class SecretText {
 
     private SecretText() {}
 
@@ -15,7 +15,7 @@ final class SecretText {
      * @param property its name; with {@code -file} behind it that of the file
      * @throws IllegalArgumentException in a sentence about the property, without the secret
      */
-    static Optional<String> of(String property, Optional<String> secret, Optional<String> file) {
+    public static Optional<String> of(String property, Optional<String> secret, Optional<String> file) {
         Optional<String> given = secret.filter(text -> !text.isEmpty());
         if (given.isPresent() && file.isPresent()) {
             throw new IllegalArgumentException(

@@ -1,0 +1,56 @@
+package yardlight.gateway.push;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.security.Principal;
+import java.util.List;
+import java.util.Locale;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.View;
+import org.springframework.web.servlet.view.RedirectView;
+import yardlight.escalation.setup.Contact;
+import yardlight.gateway.problem.SafeHeaders;
+
+/**
+ * The page on which somebody has their own browser subscribe. The browser makes the address of the line; the owner may have it
+ * added to the setup from here, everybody else hands it to the owner.
+ */
+@Controller
+@RequestMapping("/phone")
+class PhonePage {
+
+    private static final String SPANISH = "es";
+
+    private final PushDesk desk;
+    private final PhoneLines lines;
+
+    PhonePage(PushDesk desk, PhoneLines lines) {
+        this.desk = desk;
+        this.lines = lines;
+    }
+
+    @GetMapping(produces = "text/html")
+    String show(Model model, HttpServletRequest request, HttpServletResponse response, Locale locale) {
+        SafeHeaders.allowScripts(response);
+        List<Contact> people = request.isUserInRole("OWNER") ? lines.people() : List.of();
+        model.addAttribute("key", desk.publicKey().orElse(""));
+        model.addAttribute("people", people);
+        model.addAttribute("login", request.getRemoteUser());
+        model.addAttribute("language", locale.getLanguage().equals(SPANISH) ? SPANISH : "en");
+        return "phone";
+    }
+
+    @PostMapping("/lines")
+    View add(@RequestParam String contact, @RequestParam String address, Principal login) {
+        lines.add(contact, address, login.getName());
+        var sheet = new RedirectView("/contacts/" + contact, true);
+        sheet.setStatusCode(HttpStatus.SEE_OTHER);
+        return sheet;
+    }
+}
