@@ -42,6 +42,9 @@ class PatienceTest {
         var box = new Played(LEARNED).beats(20, MINUTE);
         assertThat(box.patience()).isBetween(Duration.ofMinutes(10), Duration.ofMinutes(15));
 
+        assertThat(box.beats(80, MINUTE).patience()).isBetween(Duration.ofMinutes(6), Duration.ofMinutes(8));
+        assertThat(box.beats(600, MINUTE).patience()).isBetween(Duration.ofSeconds(181), Duration.ofSeconds(200));
+
         Duration before = box.patience();
         for (int i = 0; i < 3_000; i++) {
             Duration after = box.beat(MINUTE).patience();
