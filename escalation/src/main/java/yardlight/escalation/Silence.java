@@ -1,11 +1,12 @@
 package yardlight.escalation;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
+import yardlight.escalation.heartbeat.Arrivals;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.heartbeat.Heartbeat;
+import yardlight.escalation.heartbeat.Patience;
 import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Setup;
 
@@ -31,7 +32,7 @@ final class Silence {
         if (box == null) {
             return new Answer.Refusal("box must be set up: " + beat.box());
         }
-        hear(box, beat.heartbeat());
+        hear(box, Optional.of(beat.heartbeat()), beat.open());
         // Most signs of life change no alarm, and there are many of them: then nothing at the site has to be looked at.
         if (feeds.said(box, beat.heartbeat().feeds().keySet())) {
             reports.finish(box.site());
@@ -41,7 +42,7 @@ final class Silence {
 
     /** Any post is a sign of life. */
     void heard(Box box) {
-        hear(box, Heartbeat.BARE);
+        hear(box, Optional.empty(), draft.now());
     }
 
     /**
@@ -61,13 +62,18 @@ final class Silence {
         if (box == null || late.isEmpty()) {
             return new Answer.Done();
         }
-        Optional<Instant> anew = patience(box).map(due.open()::plus).filter(draft.now()::isBefore);
+        Optional<Instant> anew = patience(box)
+                .map(patience -> due.open().plus(patience.after(late.get().arrivals())))
+                .filter(draft.now()::isBefore);
         if (anew.isPresent()) {
             draft.put(late.get().with(anew));
             return new Answer.Done();
         }
         if (outside.lost(reports)) {
-            draft.put(late.get().with(patience(box).map(draft.now()::plus)));
+            // Nothing arrives from anybody: what comes next says nothing of the box's interval.
+            BoxWatch unheard = late.get().with(late.get().arrivals().interrupted());
+            draft.put(unheard.with(
+                    patience(box).map(patience -> draft.now().plus(patience.after(unheard.arrivals())))));
         } else {
             absences.begin(box, late.get());
         }
@@ -91,7 +97,9 @@ final class Silence {
         boolean stays = now.filter(box -> box.site().equals(old.site())).isPresent();
         boolean expected = stays && now.get().every().isPresent();
         if (expected && !watch.silent()) {
-            draft.put(watch.with(patience(now.get()).map(watch.heardAt()::plus)));
+            boolean same = old.learned() == now.get().learned()
+                    && old.every().equals(now.get().every());
+            draft.put(expected(same ? watch : watch.with(Arrivals.NONE), now.get()));
         } else if (!expected) {
             Heartbeat said = stays ? watch.last() : Heartbeat.BARE;
             draft.put(watch.unexpected(said));
@@ -109,21 +117,29 @@ final class Silence {
         }
     }
 
-    private static Optional<Duration> patience(Box box) {
-        return box.every().map(every -> every.plus(box.grace()));
+    private static BoxWatch expected(BoxWatch watch, Box box) {
+        return watch.with(patience(box).map(patience -> watch.heardAt().plus(patience.after(watch.arrivals()))));
     }
 
-    private void hear(Box box, Heartbeat said) {
+    private static Optional<Patience> patience(Box box) {
+        return box.every().map(every -> new Patience(every, box.grace(), box.learned()));
+    }
+
+    private void hear(Box box, Optional<Heartbeat> said, Instant open) {
         Optional<BoxWatch> before = draft.box(box.id());
         BoxWatch watch = before.orElse(new BoxWatch(box.id(), draft.now(), Optional.empty(), false, Heartbeat.BARE));
-        draft.put(watch.heard(draft.now(), patience(box), said));
+        Optional<Patience> patience = patience(box);
+        Arrivals arrivals =
+                patience.map(one -> one.heard(watch, said, draft.now(), open)).orElse(Arrivals.NONE);
+        draft.put(watch.with(arrivals)
+                .heard(draft.now(), patience.map(one -> one.after(arrivals)), said.orElse(Heartbeat.BARE)));
         if (watch.silent()) {
             draft.log(
                     Entry.What.BOX,
                     Map.of("site", box.site(), "box", box.id()),
                     "box " + box.id() + " is back, silent since " + watch.heardAt());
         }
-        absences.back(box, watch, said);
+        absences.back(box, watch, said.orElse(Heartbeat.BARE));
         outside.heard(reports);
     }
 }

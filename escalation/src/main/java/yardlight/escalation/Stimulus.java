@@ -52,8 +52,12 @@ public sealed interface Stimulus {
         }
     }
 
-    /** A box gave a sign of life. */
-    record Beat(String box, Heartbeat heartbeat) implements Stimulus {
+    /** @param open since when every heartbeat was heard: later than the one before if the gateway was away in between */
+    record Beat(String box, Heartbeat heartbeat, Instant open) implements Stimulus {
+        public Beat(String box, Heartbeat heartbeat) {
+            this(box, heartbeat, Instant.EPOCH);
+        }
+
         @Override
         public Kind kind() {
             return Kind.BEAT;

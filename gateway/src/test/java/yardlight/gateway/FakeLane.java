@@ -16,6 +16,9 @@ public final class FakeLane implements Lane {
 
     public final List<PostedEvent> events = new ArrayList<>();
     public final List<Heartbeat> heartbeats = new ArrayList<>();
+    /** Boxes that were heard without an event or a heartbeat. */
+    public final List<String> signs = new ArrayList<>();
+
     public final List<Stimulus> decided = new ArrayList<>();
     public Optional<RuntimeException> trouble = Optional.empty();
     public Answer answer = new Answer.Done();
@@ -24,6 +27,7 @@ public final class FakeLane implements Lane {
     public void clear() {
         events.clear();
         heartbeats.clear();
+        signs.clear();
         decided.clear();
         trouble = Optional.empty();
         answer = new Answer.Done();
@@ -39,6 +43,9 @@ public final class FakeLane implements Lane {
             throw new TooManyPosts(box);
         }
         events.addAll(posted);
+        if (posted.isEmpty()) {
+            signs.add(box);
+        }
         return posted.stream()
                 .map(one -> new Answer.Result(
                         Outcome.OCCURRED,

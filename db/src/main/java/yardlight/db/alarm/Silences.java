@@ -49,6 +49,13 @@ public class Silences {
         return read(" order by found_at desc, alarm fetch first " + most + " rows only");
     }
 
+    /** Those that were found since then, newest first, and no more than so many. */
+    public List<Absence> since(Instant found, int most) {
+        return read(
+                " where found_at >= ? order by found_at desc, alarm fetch first " + most + " rows only",
+                Column.stored(found));
+    }
+
     /** What became of the silences that were found since then and are over. */
     public List<Tally> tally(Instant since) {
         return jdbc.query(

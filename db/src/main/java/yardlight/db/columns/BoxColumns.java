@@ -44,7 +44,8 @@ public final class BoxColumns {
                     maybeTime("said_at", watch -> watch.last().at()),
                     maybe("absence", watch -> watch.absence().map(AbsenceColumns::path)),
                     real("usual_battery", watch -> watch.habit().battery().orElse(null)),
-                    real("usual_signal", watch -> watch.habit().signal().orElse(null))));
+                    real("usual_signal", watch -> watch.habit().signal().orElse(null)),
+                    text("arrivals", watch -> ArrivalsColumn.text(watch.arrivals()))));
 
     private BoxColumns() {}
 
@@ -62,7 +63,8 @@ public final class BoxColumns {
                 row.flag("silent"),
                 last,
                 row.maybe("absence").map(AbsenceColumns::path),
-                new Habit(row.maybeReal("usual_battery"), row.maybeReal("usual_signal")));
+                new Habit(row.maybeReal("usual_battery"), row.maybeReal("usual_signal")),
+                ArrivalsColumn.of(row.text("arrivals")));
     }
 
     private static Map<String, Boolean> feeds(String column) {

@@ -26,6 +26,7 @@ import yardlight.escalation.alarm.Flood;
 import yardlight.escalation.alarm.Measured;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.heartbeat.Absence;
+import yardlight.escalation.heartbeat.Arrivals;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.heartbeat.Clue;
 import yardlight.escalation.heartbeat.Evidence;
@@ -160,6 +161,8 @@ abstract class RoundTripContract {
                 Optional.of(12.6),
                 Optional.of(-97.0),
                 Optional.of(AT.minusSeconds(3)));
+        double[] learned = {60.1, 1 / 3.0, 999.9, 250.7, 199.3, 3, 120.2, 1};
+        var arrivals = Arrivals.of(Optional.of(AT.minusSeconds(60)), learned);
         var watch = new BoxWatch(
                 "mesa-9-box",
                 AT,
@@ -167,7 +170,8 @@ abstract class RoundTripContract {
                 true,
                 said,
                 Optional.of(Path.feed("north line", "night")),
-                new Habit(Optional.of(13.6), Optional.of(-80.5)));
+                new Habit(Optional.of(13.6), Optional.of(-80.5)),
+                arrivals);
         var flood = new Flood(List.of(AT, AT.plusSeconds(1)), true);
 
         Sheet read = stored(

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param last what it last said of itself
  * @param absence the silence that it belongs to, or that it belonged to and has not explained yet by its uptime
  * @param habit what it usually says
+ * @param arrivals what was learned of the times at which it is heard
  */
 public record BoxWatch(
         String box,
@@ -21,11 +22,12 @@ public record BoxWatch(
         boolean silent,
         Heartbeat last,
         Optional<Path> absence,
-        Habit habit) {
+        Habit habit,
+        Arrivals arrivals) {
 
     /** A box of which nothing else is known. */
     public BoxWatch(String box, Instant heardAt, Optional<Instant> deadline, boolean silent, Heartbeat last) {
-        this(box, heardAt, deadline, silent, last, Optional.empty(), Habit.NONE);
+        this(box, heardAt, deadline, silent, last, Optional.empty(), Habit.NONE, Arrivals.NONE);
     }
 
     /**
@@ -35,21 +37,27 @@ public record BoxWatch(
      */
     public BoxWatch heard(Instant now, Optional<Duration> patience, Heartbeat said) {
         Optional<Path> unexplained = said.uptime().isPresent() ? Optional.empty() : absence;
-        return new BoxWatch(box, now, patience.map(now::plus), false, said.after(last), unexplained, habit.after(said));
+        return new BoxWatch(
+                box, now, patience.map(now::plus), false, said.after(last), unexplained, habit.after(said), arrivals);
     }
 
     /** The box once its deadline has passed. */
     public BoxWatch gone(Path with) {
-        return new BoxWatch(box, heardAt, Optional.empty(), true, last, Optional.of(with), habit);
+        return new BoxWatch(box, heardAt, Optional.empty(), true, last, Optional.of(with), habit, arrivals.lapse());
     }
 
     /** The box with another deadline. */
     public BoxWatch with(Optional<Instant> next) {
-        return new BoxWatch(box, heardAt, next, silent, last, absence, habit);
+        return new BoxWatch(box, heardAt, next, silent, last, absence, habit, arrivals);
     }
 
     /** A box from which nobody expects to hear. */
     public BoxWatch unexpected(Heartbeat said) {
-        return new BoxWatch(box, heardAt, Optional.empty(), false, said, Optional.empty(), habit);
+        return new BoxWatch(box, heardAt, Optional.empty(), false, said, Optional.empty(), habit, Arrivals.NONE);
+    }
+
+    /** The box with more learned of it. */
+    public BoxWatch with(Arrivals learned) {
+        return new BoxWatch(box, heardAt, deadline, silent, last, absence, habit, learned);
     }
 }

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param battery whether it goes on without the mains
  * @param every interval of its heartbeats; empty when it is not expected to send any
  * @param grace how late a heartbeat may be before the box counts as silent
+ * @param learned whether that is learned from its heartbeats once there were enough
  */
 public record Box(
         String id,
@@ -19,7 +20,8 @@ public record Box(
         Optional<String> link,
         boolean battery,
         Optional<Duration> every,
-        Duration grace) {
+        Duration grace,
+        boolean learned) {
 
     public Box {
         every.ifPresent(interval -> {
@@ -30,5 +32,17 @@ public record Box(
         if (grace.isNegative()) {
             throw new IllegalArgumentException("heartbeat grace must not be negative: " + grace);
         }
+    }
+
+    /** Its deadline is as it is set up. */
+    public Box(
+            String id,
+            String site,
+            Optional<String> feed,
+            Optional<String> link,
+            boolean battery,
+            Optional<Duration> every,
+            Duration grace) {
+        this(id, site, feed, link, battery, every, grace, false);
     }
 }

@@ -4,11 +4,11 @@ import com.github.benmanes.caffeine.cache.Caffeine;
 import com.github.benmanes.caffeine.cache.LoadingCache;
 import io.github.bucket4j.Bucket;
 import java.time.Duration;
+import java.util.List;
 import java.util.Set;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.stereotype.Component;
-import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.gateway.lane.Lane;
 
 /**
@@ -42,7 +42,8 @@ class SignsOfLife {
             return;
         }
         try {
-            lane.heartbeat(box, Heartbeat.BARE);
+            // No heartbeat: when these come says nothing of when those will.
+            lane.events(box, List.of(), false);
         } catch (RuntimeException trouble) {
             LOG.warn("box {} was heard in a refused post, but that was not stored: {}", box, trouble.toString());
         }

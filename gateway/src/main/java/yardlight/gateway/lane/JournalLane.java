@@ -1,6 +1,7 @@
 package yardlight.gateway.lane;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.BlockingQueue;
@@ -9,6 +10,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Supplier;
 import yardlight.escalation.Answer;
 import yardlight.escalation.Entry;
 import yardlight.escalation.Stimulus;
@@ -23,11 +25,16 @@ final class JournalLane implements Lane, Intake, LogBook, LaneProbe {
 
     private final BlockingQueue<Handed<?>> queue = new LinkedBlockingQueue<>(MOST_WAITING);
     private final Duration company;
+    private final Supplier<Instant> hearing;
     private volatile boolean open;
 
-    /** @param company how long a heartbeat waits for others; an event never does */
-    JournalLane(Duration company) {
+    /**
+     * @param company how long a heartbeat waits for others; an event never does
+     * @param hearing since when the gateway is there without a break
+     */
+    JournalLane(Duration company, Supplier<Instant> hearing) {
         this.company = company;
+        this.hearing = hearing;
     }
 
     BlockingQueue<Handed<?>> queue() {
@@ -58,7 +65,7 @@ final class JournalLane implements Lane, Intake, LogBook, LaneProbe {
 
     @Override
     public void heartbeat(String box, Heartbeat heartbeat) {
-        await(offer(new BeatWork(new Stimulus.Beat(box, heartbeat))));
+        await(offer(new BeatWork(new Stimulus.Beat(box, heartbeat, hearing.get()))));
     }
 
     @Override

@@ -2,6 +2,7 @@ package yardlight.gateway.lane;
 
 import io.micrometer.core.instrument.MeterRegistry;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
 import javax.sql.DataSource;
@@ -11,6 +12,7 @@ import org.springframework.context.annotation.Configuration;
 import yardlight.db.journal.Journal;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.wording.Links;
+import yardlight.gateway.clock.Leap;
 import yardlight.gateway.clock.Steps;
 
 /** Puts the lane together. */
@@ -26,8 +28,9 @@ class LaneConfiguration {
     }
 
     @Bean
-    JournalLane lane() {
-        return new JournalLane(COMPANY);
+    JournalLane lane(InstantSource clock, Leap leap) {
+        Instant started = clock.instant();
+        return new JournalLane(COMPANY, () -> leap.last().orElse(started));
     }
 
     @Bean

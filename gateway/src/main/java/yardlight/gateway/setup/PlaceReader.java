@@ -51,7 +51,8 @@ final class PlaceReader {
                 fields.text("link", Ids.LONGEST_NAME),
                 fields.flag("battery").orElse(false),
                 every,
-                grace.orElse(USUAL_GRACE));
+                grace.orElse(USUAL_GRACE),
+                heartbeat.flatMap(beat -> beat.flag("learned")).orElse(false));
         heartbeat.ifPresent(Fields::nothingElse);
         fields.nothingElse();
         return box;

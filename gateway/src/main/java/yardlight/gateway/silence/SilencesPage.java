@@ -1,18 +1,24 @@
 package yardlight.gateway.silence;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import yardlight.db.alarm.Silences;
 import yardlight.db.alarm.Silences.Tally;
 import yardlight.escalation.heartbeat.Absence;
+import yardlight.escalation.heartbeat.BoxMonth;
 import yardlight.escalation.heartbeat.Verdict;
+import yardlight.escalation.setup.Box;
+import yardlight.escalation.setup.Setup;
 import yardlight.gateway.page.Clockface;
 import yardlight.gateway.page.Names;
 import yardlight.gateway.setup.SetupInForce;
@@ -22,6 +28,9 @@ import yardlight.gateway.setup.SetupInForce;
 class SilencesPage {
 
     private static final int MOST = 50;
+    private static final Duration TWO_MONTHS = Duration.ofDays(62);
+    private static final int MOST_COUNTED = 5_000;
+    private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM uuuu", Locale.ENGLISH);
 
     /** One silence in words. */
     record Card(String name, String verdict, String when, List<String> boxes, List<String> reasons) {}
@@ -45,6 +54,7 @@ class SilencesPage {
         model.addAttribute(
                 "cards",
                 silences.newest(MOST).stream().map(one -> card(one, now)).toList());
+        model.addAttribute("months", months(now));
         model.addAttribute("login", request.getRemoteUser());
         return "silences";
     }
@@ -66,6 +76,24 @@ class SilencesPage {
 
     private static String row(Tally tally) {
         return tally.count() + " told as " + spoken(tally.told()) + ", in the end " + spoken(tally.settled());
+    }
+
+    private List<String> months(Instant now) {
+        Setup setup = inForce.setup();
+        return BoxMonth.of(
+                        silences.since(now.minus(TWO_MONTHS), MOST_COUNTED),
+                        new Names(setup)::zone,
+                        box -> Optional.ofNullable(setup.boxes().get(box)).flatMap(Box::every))
+                .stream()
+                .map(SilencesPage::row)
+                .toList();
+    }
+
+    private static String row(BoxMonth month) {
+        return month.box() + ", " + MONTH.format(month.month()) + ": " + month.silences()
+                + (month.silences() == 1 ? " alarm, " : " alarms, ")
+                + (month.wrong() == 0 ? "none" : month.wrong()) + " wrong, found after "
+                + month.found().toSeconds() + " s";
     }
 
     private Card card(Absence absence, Instant now) {

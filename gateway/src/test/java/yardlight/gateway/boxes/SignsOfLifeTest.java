@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.gateway.FakeLane;
 import yardlight.gateway.lane.LaneBusy;
 
@@ -20,7 +19,8 @@ class SignsOfLifeTest {
     void are_heard_in_a_post_that_was_refused(int status) {
         signs.answered("mesa-9-box", status);
 
-        assertThat(lane.heartbeats).containsExactly(Heartbeat.BARE);
+        assertThat(lane.signs).containsExactly("mesa-9-box");
+        assertThat(lane.heartbeats).isEmpty();
     }
 
     @ParameterizedTest
@@ -28,7 +28,7 @@ class SignsOfLifeTest {
     void are_not_heard_where_the_post_was_heard_itself_or_was_none(int status) {
         signs.answered("mesa-9-box", status);
 
-        assertThat(lane.heartbeats).isEmpty();
+        assertThat(lane.signs).isEmpty();
     }
 
     @Test
@@ -37,7 +37,7 @@ class SignsOfLifeTest {
         signs.answered("mesa-9-box", 429);
         signs.answered("cedar-3-box", 429);
 
-        assertThat(lane.heartbeats).hasSize(2);
+        assertThat(lane.signs).containsExactly("mesa-9-box", "cedar-3-box");
     }
 
     @Test
@@ -46,6 +46,6 @@ class SignsOfLifeTest {
 
         signs.answered("mesa-9-box", 422);
 
-        assertThat(lane.heartbeats).isEmpty();
+        assertThat(lane.signs).isEmpty();
     }
 }

@@ -4,13 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import yardlight.escalation.Stimulus;
 
 class FullLaneTest {
 
-    private final JournalLane lane = new JournalLane(Duration.ZERO);
+    private final JournalLane lane = new JournalLane(Duration.ZERO, () -> Instant.EPOCH);
 
     @Test
     void refuses_at_once_what_no_longer_fits_and_keeps_what_is_in() {

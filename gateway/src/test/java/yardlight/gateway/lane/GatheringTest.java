@@ -3,6 +3,7 @@ package yardlight.gateway.lane;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -17,7 +18,7 @@ class GatheringTest {
     private static final Handed<?> EVENTS = new Handed<>(new PostedWork("mesa-9-box", List.of(), false));
     private static final Handed<?> NUDGE = new Handed<>(new Nudge());
 
-    private final JournalLane patient = new JournalLane(Duration.ofHours(1));
+    private final JournalLane patient = new JournalLane(Duration.ofHours(1), () -> Instant.EPOCH);
 
     @Test
     void an_event_waits_for_nothing() throws InterruptedException {
@@ -31,7 +32,8 @@ class GatheringTest {
 
     @Test
     void a_heartbeat_waits_no_longer_than_it_was_told_to() throws InterruptedException {
-        assertThat(next(new JournalLane(Duration.ofMillis(1)), BEAT)).containsExactly(BEAT);
+        assertThat(next(new JournalLane(Duration.ofMillis(1), () -> Instant.EPOCH), BEAT))
+                .containsExactly(BEAT);
     }
 
     @Test

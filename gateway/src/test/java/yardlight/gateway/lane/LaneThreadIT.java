@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.micrometer.core.instrument.simple.SimpleMeterRegistry;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Collection;
 import java.util.List;
@@ -29,7 +30,7 @@ import yardlight.gateway.OutOfMemory;
 class LaneThreadIT {
 
     private final DataSource database = TestDatabase.H2.newDataSource();
-    private final JournalLane lane = new JournalLane(Duration.ZERO);
+    private final JournalLane lane = new JournalLane(Duration.ZERO, () -> Instant.EPOCH);
     private final AtomicInteger stored = new AtomicInteger();
 
     @Test

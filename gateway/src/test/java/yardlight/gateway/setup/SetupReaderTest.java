@@ -103,6 +103,28 @@ class SetupReaderTest {
     }
 
     @Test
+    void reads_whose_deadline_is_learned() {
+        Setup setup = reader.read(Document.setupYaml("""
+                sites: [{id: m, zone: America/Chicago, ladder: l}]
+                boxes: [{id: a, site: m, heartbeat: {every: PT1M, learned: true}}, {id: b, site: m, heartbeat: {every: PT1M}}]
+                contacts: [{id: ana, lines: [{channel: mail, address: a@b.example}]}]
+                ladders: [{id: l, rungs: [{call: [ana], wait: PT1M}]}]
+                """));
+
+        assertThat(setup.boxes().get("a").learned()).isTrue();
+        assertThat(setup.boxes().get("a").grace()).isEqualTo(Duration.ofMinutes(2));
+        assertThat(setup.boxes().get("b").learned()).isFalse();
+    }
+
+    @Test
+    void names_what_is_wrong_with_a_learned_deadline() {
+        assertThat(pointers("boxes: [{id: a, site: m, heartbeat: {learned: true}}]"))
+                .contains("#/boxes/0/heartbeat/every");
+        assertThat(pointers("boxes: [{id: a, site: m, heartbeat: {every: PT1M, learned: often}}]"))
+                .contains("#/boxes/0/heartbeat/learned");
+    }
+
+    @Test
     void reads_what_goes_beyond_the_contract() {
         Setup setup = reader.read(Document.setupYaml("""
                 sites: [{id: m, zone: America/Chicago, ladder: l}]

@@ -1,0 +1,72 @@
+package yardlight.gateway.silence;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.http.HttpMethod;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.PreparedStatementSetter;
+import yardlight.db.columns.AbsenceColumns;
+import yardlight.db.columns.AbsenceColumns.Placed;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.heartbeat.Absence;
+import yardlight.escalation.heartbeat.Judgement;
+import yardlight.escalation.heartbeat.Path;
+import yardlight.escalation.heartbeat.Verdict;
+import yardlight.gateway.Doors;
+import yardlight.gateway.GatewayTest;
+import yardlight.gateway.TestGateway;
+
+@GatewayTest
+class SilencesPageTest {
+
+    private static final Instant LAST_WORD = TestGateway.NOW.minusSeconds(600);
+    private static final Instant FOUND = LAST_WORD.plusSeconds(130);
+
+    private final Doors doors;
+    private final JdbcTemplate jdbc;
+
+    SilencesPageTest(Doors doors, JdbcTemplate jdbc) {
+        this.doors = doors;
+        this.jdbc = jdbc;
+    }
+
+    @BeforeEach
+    void aBoxThatWasBackTenSecondsAfterItsAlarm() {
+        var member = new Absence.Member(LAST_WORD, Optional.of(FOUND.plusSeconds(10)));
+        var absence = new Absence(
+                "mesa-9.box.silent.1",
+                new AlarmKey("mesa-9", "box", "silent"),
+                Path.site("mesa-9"),
+                Path.site("mesa-9"),
+                LAST_WORD,
+                FOUND,
+                new TreeMap<>(Map.of("mesa-9-box", member)),
+                Verdict.SILENT,
+                Judgement.NOTHING_KNOWN,
+                member.back());
+        PreparedStatementSetter row =
+                statement -> AbsenceColumns.TABLE.bindInsert(statement, new Placed(absence, false));
+        jdbc.update(AbsenceColumns.TABLE.insert(), row);
+    }
+
+    @AfterEach
+    void forget() {
+        jdbc.update("delete from silence where alarm = 'mesa-9.box.silent.1'");
+    }
+
+    @Test
+    void shows_how_the_deadlines_did_by_box_and_month() {
+        assertThat(doors.as("reader", HttpMethod.GET, "/silences").exchange())
+                .hasStatus(200)
+                .bodyText()
+                .contains("How the deadlines did")
+                .contains("mesa-9-box, November 2026: 1 alarm, 1 wrong, found after 130 s");
+    }
+}
