@@ -42,6 +42,7 @@ import yardlight.escalation.notice.NoticeState;
 import yardlight.escalation.notice.Purpose;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
+import yardlight.escalation.quiet.Tray;
 
 /** Every part of every value comes back from the database as it was, on every database. */
 abstract class RoundTripContract {
@@ -116,6 +117,17 @@ abstract class RoundTripContract {
     }
 
     @Test
+    void news_that_waits_beside_the_calls() {
+        Notice news = Notice.news("c-1.over.ana", "ana", List.of("c-1"), Priority.HIGH, AT)
+                .held(AT.plusSeconds(120));
+
+        Sheet read = stored(new Changes(List.of(), List.of(), List.of(news), List.of(), List.of(), Map.of()));
+
+        assertThat(read.notice("c-1.over.ana")).contains(news);
+        assertThat(read.unsent("c-1")).containsExactly(news);
+    }
+
+    @Test
     void a_notice_about_no_callout() {
         List<Notice> notices = Stream.of(Purpose.ALLS_WELL, Purpose.TEST)
                 .map(purpose -> Notice.other(purpose, "n-" + purpose.word(), "ana", AT, 1))
@@ -153,7 +165,8 @@ abstract class RoundTripContract {
                 List.of(new Desk.Waiting("n-1", AT.plusSeconds(9))),
                 7,
                 true,
-                Optional.of(new Desk.AllsWellAt(AT.plusSeconds(60), AT.plusSeconds(61))));
+                Optional.of(new Desk.AllsWellAt(AT.plusSeconds(60), AT.plusSeconds(61))),
+                new Tray(List.of(new Desk.Waiting("n-2", AT.plusSeconds(120))), List.of(AT, AT.plusSeconds(9))));
         var said = new Heartbeat(
                 Optional.of(Duration.ofSeconds(86_401)),
                 Map.of("pump", true, "wells", false),
