@@ -133,6 +133,10 @@ final class News {
         draft.put(desk.with(desk.news().waits(news.id(), draft.now().plus(GATHERS))));
     }
 
+    private static Notice afresh(Notice news) {
+        return Notice.news(news.id(), news.contact(), news.callouts(), news.priority(), news.queuedAt());
+    }
+
     private void lookAfter(String contact, String id) {
         Optional<Notice> news = draft.notice(id);
         NoticeState state = news.map(Notice::state).orElse(NoticeState.CANCELLED);
@@ -150,7 +154,7 @@ final class News {
         switch (call) {
             case QUEUED -> later(news);
             case HANDED_OVER, DELIVERED -> leave(news);
-            case HELD, BUNDLED, REFUSED, CANCELLED -> draft.put(news.held(draft.now()));
+            case HELD, BUNDLED, REFUSED, CANCELLED -> draft.put(afresh(news).held(draft.now()));
         }
     }
 

@@ -19,6 +19,7 @@ import yardlight.escalation.alarm.Report;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.notice.Purpose;
 import yardlight.escalation.quiet.QuietHours;
 import yardlight.escalation.rehearsal.Simulation;
 import yardlight.escalation.setup.Contact;
@@ -151,8 +152,7 @@ class NewsIsTheLeastScenarioTest {
                 calling(Ladder.EndsWhen.NORMAL, List.of(Fixtures.ben()), "ben"), new Escalator(Links.NONE, () -> 47));
         report(simulation, "2026-11-25T02:13", Fixtures.active(TANK, at("2026-11-25T02:13")));
         String call = simulation.picture().notices().get(0).id();
-        simulation.at(
-                at("2026-11-25T02:13"), new Stimulus.NoticeFate(call, 0, Stimulus.Fate.HANDED_OVER, "250 taken"));
+        simulation.at(at("2026-11-25T02:13"), new Stimulus.NoticeFate(call, 0, Stimulus.Fate.HANDED_OVER, "250 taken"));
         report(simulation, "2026-11-25T02:20", Fixtures.normal(TANK, at("2026-11-25T02:20")));
         report(simulation, "2026-11-25T02:21", Fixtures.active(PUMP, at("2026-11-25T02:21")));
         assertThat(newest(simulation).text()).endsWith("Also: MESA 9 WATER TANK HIGH-HIGH normal 2:20 AM");
@@ -161,7 +161,7 @@ class NewsIsTheLeastScenarioTest {
         simulation.run(at("2026-11-25T02:30"));
 
         assertThat(simulation.picture().notices())
-                .filteredOn(notice -> notice.state() == NoticeState.QUEUED)
+                .filteredOn(notice -> notice.state() == NoticeState.QUEUED && notice.purpose() == Purpose.NEWS)
                 .singleElement()
                 .extracting(Notice::text)
                 .isEqualTo("MESA 9 WATER TANK HIGH-HIGH is back to normal 2:20 AM, after 7 min. Nothing to do.");
@@ -174,7 +174,8 @@ class NewsIsTheLeastScenarioTest {
 
     private static Notice newest(Simulation simulation) {
         return simulation.picture().notices().stream()
-                .filter(notice -> notice.state() == NoticeState.QUEUED && notice.text().contains("PUMP"))
+                .filter(notice ->
+                        notice.state() == NoticeState.QUEUED && notice.text().contains("PUMP"))
                 .findFirst()
                 .orElseThrow();
     }
