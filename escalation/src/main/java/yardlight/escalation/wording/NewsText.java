@@ -113,7 +113,7 @@ final class NewsText {
     private String length(Tiding tiding) {
         return tiding.over()
                 .flatMap(end -> tiding.began().filter(end::isAfter).map(began -> Span.of(Duration.between(began, end))))
-                .map(length -> phrases.lasted(tiding.worst().alarm().key().condition(), length))
+                .map(length -> phrases.lasted(tiding.worst().alarm().condition(), length))
                 .orElse("");
     }
 
