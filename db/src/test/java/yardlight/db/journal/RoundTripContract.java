@@ -94,7 +94,7 @@ abstract class RoundTripContract {
     }
 
     @Test
-    void a_notice_in_every_state() {
+    void a_notice_in_every_state_as_a_call_or_as_news() {
         List<Notice> notices = Stream.of(NoticeState.values())
                 .map(state -> new Notice(
                         "n-" + state.word(),
@@ -108,23 +108,12 @@ abstract class RoundTripContract {
                         Optional.of("n-other"),
                         1,
                         Optional.of(new Awaited(AT, AT.plusSeconds(120))),
-                        Purpose.CALL))
+                        state == NoticeState.HELD ? Purpose.NEWS : Purpose.CALL))
                 .toList();
 
         Sheet read = stored(new Changes(List.of(), List.of(), notices, List.of(), List.of(), Map.of()));
 
         assertThat(notices).allSatisfy(one -> assertThat(read.notice(one.id())).contains(one));
-    }
-
-    @Test
-    void news_that_waits_beside_the_calls() {
-        Notice news = Notice.news("c-1.over.ana", "ana", List.of("c-1"), Priority.HIGH, AT)
-                .held(AT.plusSeconds(120));
-
-        Sheet read = stored(new Changes(List.of(), List.of(), List.of(news), List.of(), List.of(), Map.of()));
-
-        assertThat(read.notice("c-1.over.ana")).contains(news);
-        assertThat(read.unsent("c-1")).containsExactly(news);
     }
 
     @Test
