@@ -50,7 +50,7 @@ final class AnswersOut {
     }
 
     private void send(IncomingText text) {
-        if (!asked.welcome(text.sender(), text.text())) {
+        if (!asked.welcome(text.sender(), text.words())) {
             texts.answered(text.id(), clock.instant());
             LOG.info("the answer to a text by {} is left out: its sender wants nothing more by it", text.channel());
             return;
