@@ -58,6 +58,10 @@ final class Calls {
         return notices;
     }
 
+    News news() {
+        return notices.news();
+    }
+
     /** Calls people for these alarms of one site. What is over by now calls nobody. */
     void call(String site, Collection<AlarmKey> keys) {
         List<Alarm> calling = new LinkedHashSet<>(keys)

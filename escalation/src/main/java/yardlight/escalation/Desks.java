@@ -48,6 +48,7 @@ final class Desks {
         } else if (!free.isEmpty()) {
             bundle(contact, free);
         }
+        notices.news().release(contact);
         notices.look(contact);
         return new Answer.Done();
     }

@@ -47,6 +47,8 @@ final class Detours {
             draft.log(notice, why + "; the next line is tried");
         } else if (notice.purpose() == Purpose.ALLS_WELL) {
             AllsWells.putOff(draft, notice);
+        } else if (notice.purpose() == Purpose.NEWS) {
+            notices.news().putOff(notice);
         } else if (!carriers.has(contact.id(), 0)) {
             notices.refuse(notice, why);
             callouts(notice, callout -> climbs.notReached(callout, notice.contact()));

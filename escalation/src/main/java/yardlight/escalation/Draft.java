@@ -20,6 +20,7 @@ import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.notice.Purpose;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Setup;
@@ -155,6 +156,7 @@ final class Draft implements Situation {
     boolean wanted(Notice notice) {
         return switch (notice.purpose()) {
             case CALL -> notice.callouts().stream().anyMatch(this::wanted);
+            case NEWS -> !new Tidings(this).of(notice).isEmpty();
             case ALLS_WELL -> notice.queuedAt().plus(AllsWells.OF_USE).isAfter(now);
             case TEST -> false;
         };
@@ -247,6 +249,7 @@ final class Draft implements Situation {
                 .filter(notice -> notice.callouts().contains(callout))
                 .forEach(notice -> merged.put(notice.id(), notice));
         return merged.values().stream()
+                .filter(notice -> notice.purpose() == Purpose.CALL)
                 .filter(notice -> notice.state() == NoticeState.QUEUED || notice.state() == NoticeState.HELD)
                 .toList();
     }

@@ -80,6 +80,7 @@ final class Endings {
             draft.put(new Callout.Answered(callout.facts(), callout.place(), by, draft.now()));
             draft.log(callout.facts(), "answered by " + by);
             notices.over(callout, true);
+            notices.news().taken(callout, by);
         } else {
             AlarmState state = draft.alarm(callout.facts().alarms().get(0)).state();
             end(callout, state.withheld() ? state.word() : "returned to normal");

@@ -10,7 +10,7 @@ import yardlight.escalation.wording.Links;
  * <p>Each stimulus is taken by the class that has its rules: {@link Reports} what boxes say, {@link Silence} what they
  * do not say, {@link Answers} what people do, {@link Stops} what they want no more of, {@link Fates} and {@link Outages}
  * what carriers do; {@link Calls}, {@link Climbs} and {@link Endings} are the life of a callout, {@link Notices} and
- * {@link Desks} what reaches a person of it and when; {@link AllsWells}, {@link LineTests} and {@link Proofs} show that
+ * {@link Desks} what reaches a person of it and when, {@link News} what they hear of it afterwards; {@link AllsWells}, {@link LineTests} and {@link Proofs} show that
  * they can be reached at all.
  */
 public final class Escalator {

@@ -101,6 +101,8 @@ final class Fates {
             Optional<Instant> quiet = quiet(notice);
             if (next.isEmpty()) {
                 draft.log(notice, words + "; no other line works");
+            } else if (quiet.isPresent() && notice.purpose() == Purpose.NEWS) {
+                draft.log(notice, words + "; quiet hours");
             } else if (quiet.isPresent()) {
                 draft.log(notice, words);
                 notices.keep(notice.onLine(0), quiet.get(), "quiet hours");
@@ -114,7 +116,10 @@ final class Fates {
     private void takenBack(Notice notice, String words) {
         OptionalInt next = next(notice);
         Optional<Instant> quiet = quiet(notice);
-        if (next.isPresent() && quiet.isPresent()) {
+        if (quiet.isPresent() && notice.purpose() == Purpose.NEWS) {
+            draft.put(notice.as(NoticeState.REFUSED));
+            draft.log(notice, words + "; quiet hours");
+        } else if (next.isPresent() && quiet.isPresent()) {
             draft.log(notice, words);
             notices.keep(notice.onLine(next.getAsInt()), quiet.get(), "quiet hours");
             notice.callouts()
@@ -128,7 +133,7 @@ final class Fates {
     /** Until when what was taken does not go out once more, because their quiet hours have begun since. */
     private Optional<Instant> quiet(Notice notice) {
         return Optional.ofNullable(draft.setup().contacts().get(notice.contact()))
-                .filter(contact -> notice.purpose() == Purpose.CALL)
+                .filter(contact -> notice.purpose() == Purpose.CALL || notice.purpose() == Purpose.NEWS)
                 .flatMap(contact -> PeopleNow.heldUntil(contact, notice.priority(), draft.now()));
     }
 
@@ -171,9 +176,11 @@ final class Fates {
         } else {
             draft.put(notice.as(NoticeState.REFUSED));
             draft.log(notice, words + (hasMore(notice) ? "; no other carrier to them works" : "; no line is left"));
-            notice.callouts()
-                    .forEach(
-                            id -> draft.callout(id).ifPresent(callout -> climbs.notReached(callout, notice.contact())));
+            if (notice.purpose() == Purpose.CALL) {
+                notice.callouts()
+                        .forEach(id ->
+                                draft.callout(id).ifPresent(callout -> climbs.notReached(callout, notice.contact())));
+            }
         }
     }
 

@@ -32,11 +32,17 @@ final class Notices {
     private final Draft draft;
     private final Texts texts;
     private final Carriers carriers;
+    private final News news;
 
     Notices(Draft draft, Links links) {
         this.draft = draft;
         this.texts = new Texts(draft, links);
         this.carriers = new Carriers(draft);
+        this.news = new News(draft, this);
+    }
+
+    News news() {
+        return news;
     }
 
     /** Calls these contacts. Who has a notice of this callout under way gets no second one. */
@@ -163,19 +169,28 @@ final class Notices {
 
     /** Puts it into the outbox for this line and no other, worded as things stand now. */
     void send(Notice notice, int line) {
-        Notice queued = notice.onLine(line).queued(texts.write(notice));
+        Notice worded = notice.onLine(line).queued(texts.write(notice));
+        boolean call = notice.purpose() == Purpose.CALL;
+        Notice queued = call ? news.carry(worded) : worded;
         draft.put(queued);
         Desk desk = draft.desk(notice.contact());
-        boolean call = notice.purpose() == Purpose.CALL;
-        draft.put(call ? desk.sends(draft.now(), notice.callouts()) : desk.sendsAside(draft.now()));
+        draft.put(
+                switch (notice.purpose()) {
+                    case CALL -> desk.sends(draft.now(), notice.callouts());
+                    case NEWS -> desk.sendsNews(draft.now());
+                    case ALLS_WELL, TEST -> desk.sendsAside(draft.now());
+                });
         draft.log(queued, "queued: " + queued.text());
-        notice.callouts()
-                .forEach(id -> draft.callout(id).ifPresent(callout -> {
-                    boolean calling = callout.kind() == Callout.Kind.CALLING;
-                    Callout.Facts facts =
-                            calling ? reached(callout.facts(), Set.of(notice.contact())) : callout.facts();
-                    draft.put(callout.with(facts.announcing()));
-                }));
+        if (call) {
+            notice.callouts()
+                    .forEach(id -> draft.callout(id).ifPresent(callout -> announce(callout, notice.contact())));
+        }
+    }
+
+    private void announce(Callout callout, String contact) {
+        boolean calling = callout.kind() == Callout.Kind.CALLING;
+        Callout.Facts facts = calling ? reached(callout.facts(), Set.of(contact)) : callout.facts();
+        draft.put(callout.with(facts.announcing()));
     }
 
     void keep(Notice notice, Instant until, String why) {

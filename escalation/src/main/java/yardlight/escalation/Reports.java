@@ -31,6 +31,7 @@ final class Reports {
     private final Withholding withholding;
     private final Set<AlarmKey> calling = new LinkedHashSet<>();
     private final Set<AlarmKey> raised = new LinkedHashSet<>();
+    private final Set<AlarmKey> returned = new LinkedHashSet<>();
 
     Reports(Draft draft, Calls calls) {
         this.draft = draft;
@@ -147,11 +148,13 @@ final class Reports {
             raised.addAll(calling);
             raised.forEach(calls::raise);
             calls.endings().settle(site, Optional.empty());
+            returned.forEach(calls.news()::over);
         } else {
             calls.endings().abandon(site);
         }
         calling.clear();
         raised.clear();
+        returned.clear();
     }
 
     private void take(Alarm before, AlarmRules.Step step) {
@@ -162,6 +165,9 @@ final class Reports {
         }
         if (step.raised()) {
             raised.add(after.key());
+        }
+        if (before.active() && !after.active()) {
+            returned.add(after.key());
         }
         if (after.state() != before.state()) {
             draft.log(

@@ -38,7 +38,7 @@ public interface Situation {
 
     Optional<Notice> notice(String id);
 
-    /** The notices of a callout that were not sent yet. */
+    /** The notices of a callout that were not sent yet; news among them is nobody's concern. */
     List<Notice> unsent(String callout);
 
     /** The notices that are to be sent by this channel now. */

@@ -115,6 +115,7 @@ final class Stops {
 
     /** Nobody waits for somebody whom no line reaches: neither for their answer nor for the end of their quiet hours. */
     private void forget(String contact) {
+        notices.news().forget(contact);
         draft.desk(contact).waiting().stream()
                 .map(Desk.Waiting::notice)
                 .flatMap(id -> draft.notice(id).stream())

@@ -14,6 +14,7 @@ import yardlight.escalation.setup.Site;
 import yardlight.escalation.wording.Answering;
 import yardlight.escalation.wording.Links;
 import yardlight.escalation.wording.Subject;
+import yardlight.escalation.wording.Tiding;
 import yardlight.escalation.wording.Way;
 import yardlight.escalation.wording.Wording;
 
@@ -39,6 +40,7 @@ final class Texts {
         return switch (notice.purpose()) {
             case CALL -> call(notice, language);
             case ALLS_WELL -> Wording.allsWell(new Wellbeings(draft, this).of(notice, contact), language);
+            case NEWS -> news(notice, language);
             case TEST -> test(notice, contact, language);
         };
     }
@@ -48,6 +50,15 @@ final class Texts {
         var way = new Way(notice.line() + 1, line.key().channel());
         var answering = new Answering(line.test().map(LineHealth.Test::code), links.answer(notice.id()));
         return Wording.test(way, answering, language);
+    }
+
+    private String news(Notice notice, Language language) {
+        List<Tiding> tidings = new Tidings(draft).of(notice);
+        List<Integer> codes =
+                tidings.stream().flatMap(one -> one.code().stream()).distinct().toList();
+        Optional<Integer> code = codes.size() == 1 ? Optional.of(codes.get(0)) : Optional.empty();
+        var answering = new Answering(code, links.answer(notice.id()));
+        return Wording.news(tidings, Optional.of(answering).filter(any -> !codes.isEmpty()), language);
     }
 
     private String call(Notice notice, Language language) {
@@ -71,6 +82,10 @@ final class Texts {
     }
 
     Subject subject(Alarm alarm) {
+        return subject(draft, alarm);
+    }
+
+    static Subject subject(Draft draft, Alarm alarm) {
         String id = alarm.key().site();
         // A site can be gone from the setup while a text about it is on its way.
         Site site = draft.setup().site(id).orElseGet(() -> new Site(id, id, ZoneOffset.UTC, ""));

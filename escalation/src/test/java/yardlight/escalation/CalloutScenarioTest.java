@@ -54,7 +54,7 @@ class CalloutScenarioTest {
     }
 
     @Test
-    void the_next_one_answers_and_nothing_more_is_sent() {
+    void the_next_one_answers_and_nobody_is_called_after_that() {
         Night night = new Night(theSetup())
                 .answers("ben", Duration.ofMinutes(2))
                 .active("2026-11-25T02:13", TANK)

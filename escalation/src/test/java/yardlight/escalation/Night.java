@@ -17,6 +17,7 @@ import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.alarm.Report;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.notice.Purpose;
 import yardlight.escalation.rehearsal.Happening;
 import yardlight.escalation.rehearsal.Simulation;
 import yardlight.escalation.setup.Box;
@@ -27,7 +28,14 @@ import yardlight.escalation.wording.Links;
 public final class Night {
 
     /** A text as it arrived. */
-    public record Text(Instant at, String contact, String words, Priority priority, List<String> callouts) {}
+    public record Text(
+            Instant at, String contact, String words, Priority priority, List<String> callouts, Purpose purpose) {
+
+        /** Whether it only says what became of something. */
+        public boolean isNews() {
+            return purpose == Purpose.NEWS;
+        }
+    }
 
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("EEE HH:mm:ss", Locale.ENGLISH);
 
@@ -119,7 +127,8 @@ public final class Night {
     }
 
     private void deliver(Instant at, Notice notice) {
-        texts.add(new Text(at, notice.contact(), notice.text(), notice.priority(), notice.callouts()));
+        texts.add(
+                new Text(at, notice.contact(), notice.text(), notice.priority(), notice.callouts(), notice.purpose()));
         simulation.at(at, new Stimulus.NoticeFate(notice.id(), notice.line(), Stimulus.Fate.HANDED_OVER, "250 taken"));
         Duration after = answering.get(notice.contact());
         if (after != null) {
@@ -131,12 +140,21 @@ public final class Night {
         return List.copyOf(texts);
     }
 
-    /** Who was texted and when, as {@code 02:13:00 ana}. */
+    /** Who was called and when, as {@code 02:13:00 ana}. */
     public List<String> calls() {
-        DateTimeFormatter clock = DateTimeFormatter.ofPattern("HH:mm:ss");
+        return texts.stream().filter(text -> !text.isNews()).map(this::who).toList();
+    }
+
+    /** Who was told afterwards what became of it, and when: {@code 02:42:00 ana MESA 9 PUMP OFF is back to normal 2:40 AM}. */
+    public List<String> news() {
         return texts.stream()
-                .map(text -> clock.format(text.at().atZone(zone)) + " " + text.contact())
+                .filter(Text::isNews)
+                .map(text -> who(text) + " " + text.words())
                 .toList();
+    }
+
+    private String who(Text text) {
+        return DateTimeFormatter.ofPattern("HH:mm:ss").format(text.at().atZone(zone)) + " " + text.contact();
     }
 
     public List<String> timeline() {

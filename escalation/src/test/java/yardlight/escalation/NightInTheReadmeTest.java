@@ -25,6 +25,7 @@ import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.notice.Purpose;
 import yardlight.escalation.rehearsal.Happening;
 import yardlight.escalation.rehearsal.Simulation;
 import yardlight.escalation.setup.Contact;
@@ -79,7 +80,7 @@ class NightInTheReadmeTest {
             String name = name(notice.contact());
             if (notice.state() == NoticeState.QUEUED) {
                 line(step, "text   to " + name + ": " + notice.text());
-            } else if (notice.state() == NoticeState.HELD) {
+            } else if (notice.state() == NoticeState.HELD && notice.purpose() == Purpose.CALL) {
                 line(step, "held   for " + name + " until 06:00, when quiet hours end");
             }
         }

@@ -105,6 +105,7 @@ class NoAlarmIsForgottenTest {
             nothingIsSentOnceItIsAnswered();
             ReceiptPromises.hold(night);
             StopPromises.hold(night);
+            NewsPromises.hold(night);
         }
 
         private void everyStep(Happening step) {
@@ -260,7 +261,7 @@ class NoAlarmIsForgottenTest {
             Map<String, List<Instant>> sent = new HashMap<>();
             Set<String> before = new HashSet<>();
             for (Happening step : night.happenings()) {
-                for (Notice notice : night.sent(step)) {
+                for (Notice notice : night.called(step)) {
                     if (!before.add(notice.id())) {
                         continue;
                     }
@@ -278,7 +279,7 @@ class NoAlarmIsForgottenTest {
         private void nothingIsSentOnceItIsAnswered() {
             Map<String, Instant> answered = new HashMap<>();
             for (Happening step : night.happenings()) {
-                for (Notice notice : night.sent(step)) {
+                for (Notice notice : night.called(step)) {
                     boolean all = notice.callouts().stream().allMatch(answered::containsKey);
                     holds(!all, "nothing is sent once it is answered", notice);
                 }

@@ -58,7 +58,8 @@ class OneCauseOneTextScenarioTest {
         chatter(night);
         night.run(after(900));
 
-        assertThat(night.texts()).hasSizeLessThanOrEqualTo(2);
+        assertThat(night.calls()).hasSizeLessThanOrEqualTo(2);
+        assertThat(night.news()).as("that it is over, once").hasSizeLessThanOrEqualTo(1);
         assertThat(events(night)).isEqualTo(30);
     }
 

@@ -18,6 +18,7 @@ import yardlight.escalation.alarm.Report;
 import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.notice.Purpose;
 import yardlight.escalation.quiet.Restraint;
 import yardlight.escalation.rehearsal.Happening;
 import yardlight.escalation.rehearsal.Simulation;
@@ -94,6 +95,13 @@ final class RandomNight {
         return sent.get(step);
     }
 
+    /** Those of them that call somebody. */
+    List<Notice> called(Happening step) {
+        return sent(step).stream()
+                .filter(notice -> notice.purpose() == Purpose.CALL)
+                .toList();
+    }
+
     /** The channels whose carrier was down in this step. */
     Set<String> down(Happening step) {
         return down.get(step);
@@ -119,6 +127,7 @@ final class RandomNight {
     /** Whether something critical has to wait for longer than that without a carrier being down. */
     boolean keptWaiting(Happening step, Notice notice) {
         return notice.state() == NoticeState.HELD
+                && notice.purpose() == Purpose.CALL
                 && notice.priority() == Priority.CRITICAL
                 && notice.heldUntil().orElseThrow().isAfter(step.at().plus(Restraint.USUAL_PACE))
                 && down(step).isEmpty();

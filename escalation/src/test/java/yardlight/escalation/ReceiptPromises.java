@@ -9,6 +9,7 @@ import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Awaited;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.notice.Purpose;
 import yardlight.escalation.rehearsal.Happening;
 
 /** What must hold of receipts on every night. */
@@ -46,6 +47,7 @@ final class ReceiptPromises {
 
     private void missed(Happening step, Optional<Notice> notice) {
         notice.filter(was -> was.dueAt().filter(at -> !at.isAfter(step.at())).isPresent())
+                .filter(was -> was.purpose() == Purpose.CALL)
                 .filter(was -> was.callouts().stream().map(callouts::get).anyMatch(Callout::live))
                 .filter(was -> reachableAfter(was, step))
                 .ifPresent(was -> holds(

@@ -124,10 +124,12 @@ final class Silent {
         return play.get();
     }
 
+    /** Those that are worded: what waits has no words yet. */
     List<String> texts() {
         return play().picture.notices().stream()
                 .filter(notice -> notice.state() != NoticeState.CANCELLED)
                 .map(Notice::text)
+                .filter(text -> !text.isEmpty())
                 .toList();
     }
 

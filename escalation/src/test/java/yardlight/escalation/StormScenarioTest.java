@@ -77,7 +77,10 @@ class StormScenarioTest {
         night.run(local(answer.plusSeconds(3_600)));
 
         assertThat(night.picture().callouts()).noneMatch(Callout::live);
-        assertThat(night.texts()).allMatch(text -> !text.at().isAfter(answer));
+        List<Night.Text> after =
+                night.texts().stream().filter(text -> text.at().isAfter(answer)).toList();
+        assertThat(after).as("that Ana has it, and nothing else").allMatch(Night.Text::isNews);
+        assertThat(after).hasSizeBetween(1, 2).extracting(Night.Text::contact).containsOnly("ben");
     }
 
     /** At random times, so that there are bursts and lulls in it. */

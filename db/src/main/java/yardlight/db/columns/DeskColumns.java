@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import yardlight.escalation.quiet.Desk;
+import yardlight.escalation.quiet.Tray;
 
 /** Desks: what was sent to a contact of late, and what waits. */
 public final class DeskColumns {
@@ -20,11 +21,13 @@ public final class DeskColumns {
             List.of(
                     text("contact", Desk::contact),
                     text("sent", desk -> Compact.join(desk.sent(), DeskColumns::sent)),
-                    text("waiting", desk -> Compact.join(desk.waiting(), one -> one.notice() + " " + one.until())),
+                    text("waiting", desk -> Compact.join(desk.waiting(), DeskColumns::waiting)),
                     number("bundles", Desk::bundles),
                     flag("flood", Desk::flood),
                     maybeTime("alls_well_due", desk -> desk.allsWell().map(Desk.AllsWellAt::due)),
-                    maybeTime("alls_well_at", desk -> desk.allsWell().map(Desk.AllsWellAt::at))));
+                    maybeTime("alls_well_at", desk -> desk.allsWell().map(Desk.AllsWellAt::at)),
+                    text("news", desk -> Compact.join(desk.news().waiting(), DeskColumns::waiting)),
+                    text("news_sent", desk -> Compact.instants(desk.news().sent()))));
 
     private DeskColumns() {}
 
@@ -35,7 +38,10 @@ public final class DeskColumns {
                 Compact.split(row.text("waiting"), DeskColumns::waiting),
                 row.number("bundles"),
                 row.flag("flood"),
-                allsWell(row));
+                allsWell(row),
+                new Tray(
+                        Compact.split(row.text("news"), DeskColumns::waiting),
+                        Compact.instants(row.text("news_sent"))));
     }
 
     private static Optional<Desk.AllsWellAt> allsWell(Row row) throws SQLException {
@@ -51,6 +57,10 @@ public final class DeskColumns {
         String[] parts = item.split(" ");
         List<String> callouts = Stream.of(parts).skip(2).toList();
         return new Desk.Sent(Instant.parse(parts[0]), callouts, parts[1].equals("open"));
+    }
+
+    private static String waiting(Desk.Waiting one) {
+        return one.notice() + " " + one.until();
     }
 
     private static Desk.Waiting waiting(String item) {

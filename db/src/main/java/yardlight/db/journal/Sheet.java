@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import yardlight.escalation.Changes;
 import yardlight.escalation.Situation;
 import yardlight.escalation.alarm.Alarm;
@@ -79,7 +80,10 @@ public final class Sheet implements Situation {
     private List<String> prepareNotices(Wants wants) {
         var looked = new ArrayList<>(wants.answered);
         looked.addAll(wants.followed);
-        wants.desks.forEach(contact -> slice.picture.desk(contact).waiting().forEach(one -> looked.add(one.notice())));
+        wants.desks.stream()
+                .map(slice.picture::desk)
+                .flatMap(desk -> Stream.concat(desk.waiting().stream(), desk.news().waiting().stream()))
+                .forEach(one -> looked.add(one.notice()));
         var all = new ArrayList<>(wants.notices);
         all.addAll(looked);
         slice.needNotices(all);

@@ -43,6 +43,7 @@ import yardlight.escalation.notice.NoticeState;
 import yardlight.escalation.notice.Purpose;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
+import yardlight.escalation.quiet.Tray;
 
 /** Every part of every value comes back from the database as it was, on every database. */
 abstract class RoundTripContract {
@@ -94,7 +95,7 @@ abstract class RoundTripContract {
     }
 
     @Test
-    void a_notice_in_every_state() {
+    void a_notice_in_every_state_as_a_call_or_as_news() {
         List<Notice> notices = Stream.of(NoticeState.values())
                 .map(state -> new Notice(
                         "n-" + state.word(),
@@ -108,7 +109,7 @@ abstract class RoundTripContract {
                         Optional.of("n-other"),
                         1,
                         Optional.of(new Awaited(AT, AT.plusSeconds(120))),
-                        Purpose.CALL))
+                        state == NoticeState.HELD ? Purpose.NEWS : Purpose.CALL))
                 .toList();
 
         Sheet read = stored(new Changes(List.of(), List.of(), notices, List.of(), List.of(), Map.of()));
@@ -154,7 +155,8 @@ abstract class RoundTripContract {
                 List.of(new Desk.Waiting("n-1", AT.plusSeconds(9))),
                 7,
                 true,
-                Optional.of(new Desk.AllsWellAt(AT.plusSeconds(60), AT.plusSeconds(61))));
+                Optional.of(new Desk.AllsWellAt(AT.plusSeconds(60), AT.plusSeconds(61))),
+                new Tray(List.of(new Desk.Waiting("n-2", AT.plusSeconds(120))), List.of(AT, AT.plusSeconds(9))));
         var said = new Heartbeat(
                 Optional.of(Duration.ofSeconds(86_401)),
                 Map.of("pump", true, "wells", false),

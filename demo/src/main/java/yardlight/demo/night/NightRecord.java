@@ -24,9 +24,18 @@ record NightRecord(List<Text> texts, List<Answer> answers, Optional<String> tank
         answers = List.copyOf(answers);
     }
 
-    /** The texts that speak of something, in whatever letter case. */
+    /** The texts that call somebody for something, in whatever letter case. */
     List<Text> about(String words) {
-        return texts.stream().filter(text -> text.mentions(words)).toList();
+        return texts.stream()
+                .filter(text -> text.calls() && text.callsFor(words))
+                .toList();
+    }
+
+    /** The texts that say in these words what became of something, alone or after what they call for. */
+    List<Text> news(String of, String words) {
+        return texts.stream()
+                .filter(text -> text.mentions(of) && text.mentions(words) && !(text.calls() && text.callsFor(of)))
+                .toList();
     }
 
     /** The night in one line. */

@@ -33,6 +33,7 @@ final class NightVerdict {
         NightVerdict verdict = new NightVerdict(night);
         verdict.tankWokeAnaThenBen();
         verdict.benAnsweredAndThenItWasQuiet();
+        verdict.bothHeardWhatBecameOfIt();
         verdict.othersWereTreatedRight();
         return List.copyOf(verdict.reasons);
     }
@@ -69,7 +70,22 @@ final class NightVerdict {
                         + night.tankAcknowledgedBy().orElse("nobody"));
         answered.ifPresent(at -> require(
                 night.about(TANK).stream().noneMatch(text -> text.at().isAfter(at)),
-                "nobody must be told of the tank once Ben has answered"));
+                "nobody must be called for the tank once Ben has answered"));
+    }
+
+    private void bothHeardWhatBecameOfIt() {
+        List<Text> taken = night.news(TANK, "Ben Tso has it since");
+        require(
+                taken.size() == 1 && taken.get(0).person().id().equals("ana"),
+                "Ana, and nobody else, must hear once that Ben has the tank");
+        List<Text> over = night.news(TANK, "normal 4:");
+        require(
+                over.stream().map(text -> text.person().id()).sorted().toList().equals(List.of("ana", "ben")),
+                "Ana and Ben must hear once that the tank is back");
+        Instant morning = night.quietEnds().minus(CLOCK_ERROR);
+        require(
+                over.stream().noneMatch(text -> text.at().isBefore(morning)),
+                "nobody must be woken to hear that the tank is back");
     }
 
     private void othersWereTreatedRight() {

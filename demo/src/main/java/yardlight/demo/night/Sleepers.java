@@ -44,6 +44,9 @@ final class Sleepers implements AutoCloseable {
         if (fingers.isShutdown()) {
             return; // the night is over: whoever plays has the phones
         }
+        if (!text.calls()) {
+            return;
+        }
         NightScript.answersAt(text.person().id(), text.at(), zone).ifPresent(at -> {
             Duration wait = clock.real(Duration.between(clock.instant(), at));
             fingers.schedule(() -> answer(text), Math.max(0, wait.toNanos()), TimeUnit.NANOSECONDS);

@@ -44,6 +44,18 @@ public record Text(int number, Person person, Path path, Instant at, String body
         return Optional.of(URI.create(address));
     }
 
+    /** Whether somebody is called by it: other texts only say what became of something. */
+    public boolean calls() {
+        return !mentions("has it since") && !mentions("back to normal");
+    }
+
+    /** Whether it is this that it calls for, and not what it says after that. */
+    public boolean callsFor(String words) {
+        String upper = body.toUpperCase(Locale.ROOT);
+        int also = upper.indexOf("ALSO: ");
+        return (also < 0 ? upper : upper.substring(0, also)).contains(words.toUpperCase(Locale.ROOT));
+    }
+
     /** Whether it speaks of this, in whatever letter case. */
     public boolean mentions(String words) {
         return body.toUpperCase(Locale.ROOT).contains(words.toUpperCase(Locale.ROOT));

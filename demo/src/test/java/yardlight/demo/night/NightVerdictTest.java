@@ -25,7 +25,10 @@ class NightVerdictTest {
             BENS,
             text("ana", "02:40:05", "CALICO DRAW FLOAT SWITCH HIGH"),
             text("ana", "03:31:00", "TULE CREEK PUMP STATION BOX SILENT"),
-            text("ana", "06:00:03", "LARKSPUR BARN BOX BATTERY LOW 11.4 V")));
+            text("ana", "06:00:03", "LARKSPUR BARN BOX BATTERY LOW 11.4 V. Reply OK 49"),
+            text("ana", "02:27:30", "Ben Tso has it since 2:25 AM: MESA 9 WATER TANK HIGH-HIGH"),
+            text("ana", "06:00:04", "MESA 9 WATER TANK HIGH-HIGH is back to normal 4:05 AM, after 1 h 52 min."),
+            text("ben", "06:00:04", "MESA 9 WATER TANK HIGH-HIGH is back to normal 4:05 AM, after 1 h 52 min.")));
     private Optional<String> by = Optional.of("ben");
     private String answeredAt = "02:25:30";
 
@@ -52,7 +55,7 @@ class NightVerdictTest {
     void notices_a_text_after_the_answer() {
         texts.add(text("ida", "02:28:05", "MESA 9 WATER TANK HIGH-HIGH"));
 
-        assertThat(reasons()).containsExactly("nobody must be told of the tank once Ben has answered");
+        assertThat(reasons()).containsExactly("nobody must be called for the tank once Ben has answered");
     }
 
     @Test
@@ -81,6 +84,35 @@ class NightVerdictTest {
         texts.remove(5);
 
         assertThat(reasons()).containsExactly("the low battery must make a text in the morning");
+    }
+
+    @Test
+    void lets_a_call_for_something_else_say_that_the_tank_is_back() {
+        texts.remove(7);
+        texts.set(5, text("ana", "06:00:03", "LARKSPUR BARN BOX BATTERY LOW 11.4 V. Also: MESA 9 WATER TANK HIGH-HIGH normal 4:05 AM"));
+
+        assertThat(reasons()).isEmpty();
+    }
+
+    @Test
+    void misses_that_ana_hears_who_has_it() {
+        texts.remove(6);
+
+        assertThat(reasons()).containsExactly("Ana, and nobody else, must hear once that Ben has the tank");
+    }
+
+    @Test
+    void misses_that_ben_hears_that_it_is_over() {
+        texts.remove(8);
+
+        assertThat(reasons()).containsExactly("Ana and Ben must hear once that the tank is back");
+    }
+
+    @Test
+    void notices_that_somebody_was_woken_to_hear_that_all_is_well() {
+        texts.set(8, text("ben", "04:07:00", "MESA 9 WATER TANK HIGH-HIGH is back to normal 4:05 AM"));
+
+        assertThat(reasons()).containsExactly("nobody must be woken to hear that the tank is back");
     }
 
     @Test

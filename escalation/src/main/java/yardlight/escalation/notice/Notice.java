@@ -12,7 +12,7 @@ import yardlight.escalation.alarm.Priority;
  *
  * @param id made of the callout and a number; also the stable part of the Message-ID
  * @param contact id of the contact
- * @param callouts what it is about: one callout, or several that were bundled; none unless it is a call
+ * @param callouts what it is about: one callout, or several that were bundled; none unless it is a call or news
  * @param text as the person reads it, one segment; empty until it is queued
  * @param queuedAt when it was made; of an all's-well the time that it was due
  * @param heldUntil until when it waits
@@ -36,8 +36,9 @@ public record Notice(
 
     public Notice {
         callouts = List.copyOf(callouts);
-        if ((purpose == Purpose.CALL) == callouts.isEmpty()) {
-            throw new IllegalArgumentException("callouts must be there for a call and for nothing else: " + id);
+        boolean about = purpose == Purpose.CALL || purpose == Purpose.NEWS;
+        if (about == callouts.isEmpty()) {
+            throw new IllegalArgumentException("callouts must be there for calls and news and for nothing else: " + id);
         }
     }
 
@@ -72,6 +73,23 @@ public record Notice(
     public static Notice made(String id, String contact, List<String> callouts, Priority priority, Instant now) {
         return new Notice(
                 id, contact, callouts, priority, "", NoticeState.QUEUED, now, Optional.empty(), Optional.empty(), 0);
+    }
+
+    /** News about these callouts, not worded. */
+    public static Notice news(String id, String contact, List<String> callouts, Priority priority, Instant now) {
+        return new Notice(
+                id,
+                contact,
+                callouts,
+                priority,
+                "",
+                NoticeState.QUEUED,
+                now,
+                Optional.empty(),
+                Optional.empty(),
+                0,
+                Optional.empty(),
+                Purpose.NEWS);
     }
 
     /** One about no callout, to be sent by this line first. */

@@ -8,6 +8,8 @@ public enum Purpose {
     CALL,
     /** It says that all is well, or what is not, at the time that the contact chose. About no callout. */
     ALLS_WELL,
+    /** It says what became of callouts that somebody was called for: that another one has them, or that they are over. */
+    NEWS,
     /** It tries one line, and goes by no other. About no callout. */
     TEST;
 

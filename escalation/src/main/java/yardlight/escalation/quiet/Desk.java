@@ -20,6 +20,7 @@ import yardlight.escalation.alarm.Priority;
  * @param bundles how many bundles were made so far, for their ids
  * @param flood whether a flood had begun and not ended when it was last looked at
  * @param allsWell when they are told next that all is well
+ * @param news what they are told when there is room for it
  */
 public record Desk(
         String contact,
@@ -27,7 +28,8 @@ public record Desk(
         List<Waiting> waiting,
         int bundles,
         boolean flood,
-        Optional<AllsWellAt> allsWell) {
+        Optional<AllsWellAt> allsWell,
+        Tray news) {
 
     /**
      * A text that went out; {@code open} until somebody answers what it was about.
@@ -61,7 +63,7 @@ public record Desk(
 
     /** A desk of somebody who is not told that all is well. */
     public Desk(String contact, List<Sent> sent, List<Waiting> waiting, int bundles) {
-        this(contact, sent, waiting, bundles, false, Optional.empty());
+        this(contact, sent, waiting, bundles, false, Optional.empty(), Tray.EMPTY);
     }
 
     public static Desk empty(String contact) {
@@ -90,6 +92,28 @@ public record Desk(
         return Stream.of(byBurst, byHour, byFlood).max(Instant::compareTo).orElseThrow();
     }
 
+    /**
+     * The same for news, the least of all: it needs room beside whatever went out, and in a flood there is none. News that
+     * went out take no room from anything else.
+     */
+    public Instant roomForNews(Instant now, Restraint restraint) {
+        List<Instant> all = Stream.concat(sent.stream().map(Sent::at), news.sent().stream())
+                .sorted()
+                .toList();
+        Instant byHour = room(all, now, restraint.perHour(), REMEMBERS);
+        Instant byPace = room(news.sent(), now, Restraint.NEWS, Restraint.NEWS_WITHIN);
+        Instant byFlood =
+                inFlood(now, restraint.flood()) ? now.plus(restraint.flood().window()) : now;
+        return Stream.of(byHour, byPace, byFlood).max(Instant::compareTo).orElseThrow();
+    }
+
+    /** Whether a text about the callout went out within the last hour, so that they may be awake because of it. */
+    public boolean toldOfLate(String callout, Instant now) {
+        return sent.stream()
+                .filter(one -> one.at().plus(REMEMBERS).isAfter(now))
+                .anyMatch(one -> one.callouts().contains(callout));
+    }
+
     /** Whether more is to be told than one can take in one by one: what was told a while ago, and what waits. */
     private boolean inFlood(Instant now, Flood.Numbers numbers) {
         int things = waiting.size()
@@ -102,7 +126,7 @@ public record Desk(
 
     /** The desk with the flood as it stands now. To be asked before and after whatever is put on it. */
     public Desk looked(Instant now, Flood.Numbers numbers) {
-        return new Desk(contact, sent, waiting, bundles, inFlood(now, numbers), allsWell);
+        return new Desk(contact, sent, waiting, bundles, inFlood(now, numbers), allsWell, news);
     }
 
     private static Instant room(List<Instant> times, Instant now, int most, Duration window) {
@@ -115,7 +139,7 @@ public record Desk(
     public Desk waits(String notice, Instant until) {
         var more = new ArrayList<>(waiting);
         more.add(new Waiting(notice, until));
-        return new Desk(contact, sent, more, bundles, flood, allsWell);
+        return new Desk(contact, sent, more, bundles, flood, allsWell, news);
     }
 
     /** The desk after a text about these callouts went out. */
@@ -128,17 +152,27 @@ public record Desk(
         return sends(new Sent(now, List.of(), false));
     }
 
+    /** The desk after news went out. */
+    public Desk sendsNews(Instant now) {
+        return with(news.sends(now));
+    }
+
+    /** The desk with other news. */
+    public Desk with(Tray next) {
+        return new Desk(contact, sent, waiting, bundles, flood, allsWell, next);
+    }
+
     private Desk sends(Sent one) {
         var more = new ArrayList<>(sent.stream()
                 .filter(other -> other.at().plus(REMEMBERS).isAfter(one.at()))
                 .toList());
         more.add(one);
-        return new Desk(contact, more, waiting, bundles, flood, allsWell);
+        return new Desk(contact, more, waiting, bundles, flood, allsWell, news);
     }
 
     /** The desk with another time for the next all's-well, or with none. */
     public Desk tellsNext(Optional<AllsWellAt> next) {
-        return new Desk(contact, sent, waiting, bundles, flood, next);
+        return new Desk(contact, sent, waiting, bundles, flood, next, news);
     }
 
     /** The desk once a callout was answered: its texts no longer keep others back. */
@@ -151,7 +185,8 @@ public record Desk(
                 waiting,
                 bundles,
                 flood,
-                allsWell);
+                allsWell,
+                news);
     }
 
     /** The desk without these notices: they were sent, bundled or cancelled. */
@@ -162,7 +197,8 @@ public record Desk(
                 waiting.stream().filter(one -> !notices.contains(one.notice())).toList(),
                 bundles,
                 flood,
-                allsWell);
+                allsWell,
+                news);
     }
 
     /** The desk once everything that waits until {@code by} at the latest is due at another instant. */
@@ -175,11 +211,12 @@ public record Desk(
                         .toList(),
                 bundles,
                 flood,
-                allsWell);
+                allsWell,
+                news);
     }
 
     public Desk oneMoreBundle() {
-        return new Desk(contact, sent, waiting, bundles + 1, flood, allsWell);
+        return new Desk(contact, sent, waiting, bundles + 1, flood, allsWell, news);
     }
 
     /** The notices whose time has come at {@code now}, in the order in which they came. */
@@ -192,6 +229,7 @@ public record Desk(
 
     /** When the first waiting notice's time comes; empty when none waits. */
     public Optional<Instant> dueAt() {
-        return waiting.stream().map(Waiting::until).min(Comparator.naturalOrder());
+        return Stream.concat(waiting.stream().map(Waiting::until), news.dueAt().stream())
+                .min(Comparator.naturalOrder());
     }
 }

@@ -23,6 +23,11 @@ public record Restraint(
     public static final Duration USUAL_WITHIN = Duration.ofMinutes(1);
     public static final Duration USUAL_PACE = Duration.ofSeconds(75);
 
+    /** Texts with nothing but news within {@link #NEWS_WITHIN}: one that somebody has it, and one that it is over. */
+    public static final int NEWS = 2;
+
+    public static final Duration NEWS_WITHIN = Duration.ofMinutes(10);
+
     public Restraint {
         if (burst < 1) {
             throw new IllegalArgumentException("burst must be at least 1: " + burst);

@@ -23,6 +23,7 @@ import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.notice.Purpose;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Stop;
 import yardlight.escalation.wording.Links;
@@ -127,7 +128,9 @@ public final class Rehearsal {
     }
 
     private void note(Happening happening) {
-        happening.decision().changes().notices().forEach(notice -> note(happening.at(), notice));
+        happening.decision().changes().notices().stream()
+                .filter(notice -> notice.purpose() == Purpose.CALL)
+                .forEach(notice -> note(happening.at(), notice));
         happening.decision().changes().callouts().stream()
                 .filter(callout -> !callout.live())
                 .forEach(callout -> lines.add(new Line(

@@ -150,4 +150,55 @@ final class English implements Phrases {
     public String test(Way way) {
         return "Yardlight test, no alarm: this is " + way(way);
     }
+
+    @Override
+    public String backToNormal(int alarms, String time) {
+        return (alarms == 1 ? "is" : "are") + " back to normal " + time;
+    }
+
+    @Override
+    public String lasted(String condition, String length) {
+        return switch (condition) {
+            case "power-off" -> "was off " + length;
+            case "silent" -> "was silent " + length;
+            default -> "after " + length;
+        };
+    }
+
+    @Override
+    public String nothingToDo() {
+        return "Nothing to do.";
+    }
+
+    @Override
+    public String hasIt(String name, String time) {
+        return name + " has it since " + time;
+    }
+
+    @Override
+    public String has(String name) {
+        return name + " has";
+    }
+
+    @Override
+    public String normal(String time) {
+        return "normal " + time;
+    }
+
+    @Override
+    public String alarms(int alarms) {
+        return alarms + " alarms";
+    }
+
+    @Override
+    public String news(int over, int taken) {
+        String first = over + " back to normal";
+        String second = taken + " taken by others";
+        return taken == 0 ? first : over == 0 ? second : first + ", " + second;
+    }
+
+    @Override
+    public String also() {
+        return "Also";
+    }
 }

@@ -95,4 +95,29 @@ interface Phrases {
     String proven(Way way, long days);
 
     String test(Way way);
+
+    /** What it is said of comes before it: one alarm, or several. */
+    String backToNormal(int alarms, String time);
+
+    /** For how long what is over had lasted. */
+    String lasted(String condition, String length);
+
+    String nothingToDo();
+
+    /** Somebody took it on; what comes after it. */
+    String hasIt(String name, String time);
+
+    /** The same in short. */
+    String has(String name);
+
+    /** After what is over. */
+    String normal(String time);
+
+    String alarms(int alarms);
+
+    /** How much of what is over, and of what somebody has; not both of them 0. */
+    String news(int over, int taken);
+
+    /** Between what a text is for and what else there is to say. */
+    String also();
 }

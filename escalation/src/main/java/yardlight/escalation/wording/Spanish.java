@@ -173,4 +173,55 @@ final class Spanish implements Phrases {
     public String test(Way way) {
         return "Prueba de Yardlight, no es alarma: esta es la " + way(way);
     }
+
+    @Override
+    public String backToNormal(int alarms, String time) {
+        return (alarms == 1 ? "" : "todas ") + "normal desde " + time;
+    }
+
+    @Override
+    public String lasted(String condition, String length) {
+        return switch (condition) {
+            case "power-off" -> "sin energía " + length;
+            case "silent" -> "en silencio " + length;
+            default -> "duró " + length;
+        };
+    }
+
+    @Override
+    public String nothingToDo() {
+        return "No hay que hacer nada.";
+    }
+
+    @Override
+    public String hasIt(String name, String time) {
+        return name + " se encarga desde " + time;
+    }
+
+    @Override
+    public String has(String name) {
+        return name + " se encarga de";
+    }
+
+    @Override
+    public String normal(String time) {
+        return "normal " + time;
+    }
+
+    @Override
+    public String alarms(int alarms) {
+        return alarms + " alarmas";
+    }
+
+    @Override
+    public String news(int over, int taken) {
+        String first = over + " otra vez normal";
+        String second = taken + " en manos de otros";
+        return taken == 0 ? first : over == 0 ? second : first + ", " + second;
+    }
+
+    @Override
+    public String also() {
+        return "Además";
+    }
 }

@@ -1,6 +1,7 @@
 package yardlight.escalation.wording;
 
 import java.util.List;
+import java.util.Optional;
 import yardlight.escalation.setup.Language;
 
 /**
@@ -36,6 +37,27 @@ public final class Wording {
     /** The text that tells somebody how everything stands. */
     public static String allsWell(Wellbeing being, Language language) {
         return AllsWellText.text(being, Phrases.in(language));
+    }
+
+    /**
+     * The text that says what became of these, worst first. An {@link IllegalArgumentException} when there are none.
+     *
+     * @param answering empty when nothing of it waits for an answer
+     */
+    public static String news(List<Tiding> tidings, Optional<Answering> answering, Language language) {
+        if (tidings.isEmpty()) {
+            throw new IllegalArgumentException("tidings must not be empty");
+        }
+        return NewsText.text(tidings, answering, Phrases.in(language));
+    }
+
+    /**
+     * A text that goes out anyway, with this after what it is for; empty when there is not enough room for all of it.
+     *
+     * @param first whether nothing was added to it before
+     */
+    public static Optional<String> also(String text, Tiding tiding, boolean first, Language language) {
+        return NewsText.also(text, tiding, first, Phrases.in(language));
     }
 
     /** The text that tries one line of its reader. */

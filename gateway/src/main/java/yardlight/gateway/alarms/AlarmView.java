@@ -12,6 +12,7 @@ import yardlight.db.alarm.RecordedNotice;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
+import yardlight.escalation.notice.Purpose;
 import yardlight.gateway.silence.SilenceView;
 
 /** An alarm in the form of the contract. What there is not is left out. Rungs and rounds count from 1, as people do. */
@@ -93,11 +94,16 @@ record AlarmView(
         }
     }
 
-    /** What one person is told. */
+    /**
+     * What one person is told.
+     *
+     * @param purpose {@code news} for what they hear afterwards; not there for a call
+     */
     @JsonInclude(JsonInclude.Include.NON_ABSENT)
     record NoticeView(
             String id,
             String contact,
+            Optional<String> purpose,
             Optional<String> channel,
             String text,
             String state,
@@ -112,6 +118,9 @@ record AlarmView(
             return new NoticeView(
                     notice.id(),
                     notice.contact(),
+                    Optional.of(notice.purpose())
+                            .filter(purpose -> purpose != Purpose.CALL)
+                            .map(Purpose::word),
                     recorded.channel(),
                     text.apply(notice),
                     notice.state().word(),

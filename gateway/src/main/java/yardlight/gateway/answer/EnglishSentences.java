@@ -28,7 +28,7 @@ final class EnglishSentences implements Sentences {
 
     @Override
     public String nothingWaits() {
-        return "Nothing waits for an answer.";
+        return "Thank you. Nothing waits for an answer; there is nothing to do.";
     }
 
     @Override

@@ -63,6 +63,19 @@ class Replies implements Asked {
         return proven ? take(sender, text).answer() : doubt(sender, text).answer();
     }
 
+    /** The one that confirms a stop is the last. */
+    @Override
+    public boolean welcome(String from, String text) {
+        var sender = new Sender(from);
+        List<Contact> people = sender.among(inForce.setup());
+        if (people.isEmpty() || ReplyReader.read(text) instanceof Said.Stop) {
+            return true;
+        }
+        Set<AlarmKey> stops =
+                Stop.among(alarms.current().stream().map(RecordedAlarm::alarm).toList());
+        return !new Wish(sender, people, stops, Sentences.in(people.get(0).language())).stopped();
+    }
+
     /** Somebody says that they are this sender. */
     private Outcome doubt(Sender sender, String text) {
         List<Contact> people = sender.among(inForce.setup());

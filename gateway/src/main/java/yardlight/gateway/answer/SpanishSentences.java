@@ -28,7 +28,7 @@ final class SpanishSentences implements Sentences {
 
     @Override
     public String nothingWaits() {
-        return "Nada espera respuesta.";
+        return "Gracias. Nada espera respuesta; no hay que hacer nada.";
     }
 
     @Override

@@ -9,6 +9,7 @@ import yardlight.db.alarm.RecordedAlarm;
 import yardlight.db.alarm.RecordedCallout;
 import yardlight.db.alarm.RecordedNotice;
 import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.notice.Purpose;
 import yardlight.escalation.setup.Setup;
 import yardlight.gateway.page.Clockface;
 import yardlight.gateway.page.Names;
@@ -59,9 +60,10 @@ final class Cards {
                 .orElse("");
     }
 
-    /** The newest text; notices that wait have none yet. */
+    /** The newest call; notices that wait have no text yet. */
     private static String said(RecordedCallout callout) {
         return callout.notices().stream()
+                .filter(notice -> notice.notice().purpose() == Purpose.CALL)
                 .map(notice -> notice.notice().text())
                 .filter(text -> !text.isEmpty())
                 .reduce("", (older, newer) -> newer);

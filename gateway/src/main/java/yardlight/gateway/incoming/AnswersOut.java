@@ -30,11 +30,13 @@ final class AnswersOut {
 
     private final IncomingTexts texts;
     private final Map<String, Channel> channels;
+    private final Asked asked;
     private final InstantSource clock;
 
-    AnswersOut(IncomingTexts texts, Map<String, Channel> channels, InstantSource clock) {
+    AnswersOut(IncomingTexts texts, Map<String, Channel> channels, Asked asked, InstantSource clock) {
         this.texts = texts;
         this.channels = channels;
+        this.asked = asked;
         this.clock = clock;
     }
 
@@ -48,6 +50,11 @@ final class AnswersOut {
     }
 
     private void send(IncomingText text) {
+        if (!asked.welcome(text.sender(), text.words())) {
+            texts.answered(text.id(), clock.instant());
+            LOG.info("the answer to a text by {} is left out: its sender wants nothing more by it", text.channel());
+            return;
+        }
         Channel channel = channels.get(text.channel());
         Attempt attempt = channel == null
                 ? Attempt.refused("there is no channel of this name any more")

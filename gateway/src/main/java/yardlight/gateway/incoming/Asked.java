@@ -10,4 +10,7 @@ public interface Asked {
      * @return one line for the sender; empty when they are not to be answered
      */
     String answer(String from, String text, boolean proven);
+
+    /** Whether the answer to this text may still go to its sender, who may have stopped the line since. */
+    boolean welcome(String from, String text);
 }

@@ -17,9 +17,9 @@ import yardlight.gateway.lane.Intake;
 class IncomingConfiguration {
 
     @Bean
-    Rounds answersOut(IncomingTexts texts, ObjectProvider<Channel> channels, InstantSource clock) {
+    Rounds answersOut(IncomingTexts texts, ObjectProvider<Channel> channels, Asked asked, InstantSource clock) {
         var byName = channels.orderedStream().collect(Collectors.toMap(Channel::name, Function.identity()));
-        return new Rounds("answers", new AnswersOut(texts, byName, clock)::look);
+        return new Rounds("answers", new AnswersOut(texts, byName, asked, clock)::look);
     }
 
     @Bean

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.junit.jupiter.api.BeforeEach;
@@ -18,6 +19,8 @@ import org.springframework.test.context.DynamicPropertySource;
 import tools.jackson.databind.JsonNode;
 import yardlight.channels.Message;
 import yardlight.channels.Receipt;
+import yardlight.db.incoming.IncomingText;
+import yardlight.db.incoming.IncomingTexts;
 import yardlight.gateway.Web;
 import yardlight.gateway.WholeGateway;
 import yardlight.gateway.setup.Documents;
@@ -35,6 +38,7 @@ class IncomingIT {
 
     private final Web web;
     private final Pigeon pigeon;
+    private final IncomingTexts texts;
 
     @TestConfiguration
     static class Loft {
@@ -45,9 +49,10 @@ class IncomingIT {
         }
     }
 
-    IncomingIT(@LocalServerPort int port, @Autowired Pigeon pigeon) {
+    IncomingIT(@LocalServerPort int port, @Autowired Pigeon pigeon, @Autowired IncomingTexts texts) {
         this.web = new Web(port);
         this.pigeon = pigeon;
+        this.texts = texts;
     }
 
     @DynamicPropertySource
@@ -141,6 +146,22 @@ class IncomingIT {
                 .contains("line pigeon of ana is stopped: Ana Ruelas wrote STOP from +15755550101")
                 .contains("+15755550101 wrote: help; not answered")
                 .contains("line pigeon of ana is taken up again: Ana Ruelas wrote START from +15755550101");
+    }
+
+    @Test
+    void an_answer_that_waits_does_not_go_to_who_has_stopped_meanwhile() {
+        raised();
+        carried(0);
+        assertThat(pigeon.brings("m9", ANA, "STOP")).isTrue();
+        await(() -> toAna("Nothing more comes here."));
+        Instant before = Instant.now();
+
+        texts.keep(new IncomingText("pigeon/m10", "pigeon", ANA, "status", before, "put off before they said so"));
+
+        await(() -> texts.open(before.minusSeconds(1), Instant.now().plusSeconds(120), 9).isEmpty());
+        assertThat(toAna("put off")).isFalse();
+        assertThat(pigeon.brings("m11", ANA, "START")).isTrue();
+        await(() -> toAna("You are called here again."));
     }
 
     /** Each test has an alarm of its own, of which Ana is told first. */
