@@ -89,7 +89,12 @@ class NightVerdictTest {
     @Test
     void lets_a_call_for_something_else_say_that_the_tank_is_back() {
         texts.remove(7);
-        texts.set(5, text("ana", "06:00:03", "LARKSPUR BARN BOX BATTERY LOW 11.4 V. Also: MESA 9 WATER TANK HIGH-HIGH normal 4:05 AM"));
+        texts.set(
+                5,
+                text(
+                        "ana",
+                        "06:00:03",
+                        "LARKSPUR BARN BOX BATTERY LOW 11.4 V. Also: MESA 9 WATER TANK HIGH-HIGH normal 4:05 AM"));
 
         assertThat(reasons()).isEmpty();
     }

@@ -158,7 +158,8 @@ class IncomingIT {
 
         texts.keep(new IncomingText("pigeon/m10", "pigeon", ANA, "status", before, "put off before they said so"));
 
-        await(() -> texts.open(before.minusSeconds(1), Instant.now().plusSeconds(120), 9).isEmpty());
+        await(() -> texts.open(before.minusSeconds(1), Instant.now().plusSeconds(120), 9)
+                .isEmpty());
         assertThat(toAna("put off")).isFalse();
         assertThat(pigeon.brings("m11", ANA, "START")).isTrue();
         await(() -> toAna("You are called here again."));
