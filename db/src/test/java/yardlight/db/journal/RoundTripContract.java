@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.BeforeEach;
@@ -28,13 +27,9 @@ import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.heartbeat.Arrivals;
 import yardlight.escalation.heartbeat.BoxWatch;
-import yardlight.escalation.heartbeat.Clue;
-import yardlight.escalation.heartbeat.Evidence;
 import yardlight.escalation.heartbeat.Habit;
 import yardlight.escalation.heartbeat.Heartbeat;
-import yardlight.escalation.heartbeat.Judgement;
 import yardlight.escalation.heartbeat.Path;
-import yardlight.escalation.heartbeat.Verdict;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.ladder.Place;
 import yardlight.escalation.notice.Awaited;
@@ -186,11 +181,11 @@ abstract class RoundTripContract {
 
     @Test
     void a_silence_and_the_next_on_the_same_link() {
-        Absence first = silence("mesa-9.link-hub.silent.1", Path.link("the hub", "night"));
+        Absence first = MadeSilence.of("mesa-9.link-hub.silent.1", Path.link("the hub", "night"), AT);
         Absence over = first.joined("loma-4-box", AT.plusSeconds(1))
                 .back("loma-4-box", AT.plusSeconds(60))
                 .back("mesa-9-box", AT.plusSeconds(61));
-        Absence next = silence("mesa-9.link-hub.silent.2", Path.link("the hub", "night"));
+        Absence next = MadeSilence.of("mesa-9.link-hub.silent.2", Path.link("the hub", "night"), AT);
 
         Sheet read = stored(Changes.of(List.of(first)), Changes.of(List.of(over)), Changes.of(List.of(over, next)));
 
@@ -198,25 +193,6 @@ abstract class RoundTripContract {
         assertThat(read.absence(Path.link("the hub", "day"))).isEmpty();
         var all = new JdbcTemplate(source).queryForList("select alarm from silence order by alarm", String.class);
         assertThat(all).containsExactly(first.alarm(), next.alarm());
-    }
-
-    private static Absence silence(String alarm, Path path) {
-        var members = new TreeMap<>(Map.of("mesa-9-box", new Absence.Member(AT, Optional.empty())));
-        var evidence = List.of(
-                new Evidence(Clue.FEED_ON, AT, "north line"),
-                new Evidence(Clue.LINK_QUIET, AT.plusSeconds(2), "2 boxes"),
-                new Evidence(Clue.BATTERY, AT, ""));
-        return new Absence(
-                alarm,
-                new AlarmKey("mesa-9", "link-hub", "silent"),
-                path,
-                Path.feed("north line", "night"),
-                AT,
-                AT.plusSeconds(180),
-                members,
-                Verdict.COMMS_LOSS,
-                Judgement.by(evidence),
-                Optional.empty());
     }
 
     @Test
