@@ -28,6 +28,9 @@ final class Absences {
     /** A box that falls silent later than this after the others is another matter, unless it shows the same signs. */
     private static final Duration WINDOW = Duration.ofMinutes(30);
 
+    /** A modem takes its time to find its network. Common practice, no source. */
+    private static final Duration TO_START = Duration.ofMinutes(3);
+
     private final Draft draft;
     private final Reports reports;
     private final Verdicts verdicts;
@@ -191,6 +194,23 @@ final class Absences {
                         verdicts.change(absence, absence.judgement().with(List.of(said)), said.words());
                     });
         }
+    }
+
+    /** A feed is back: boxes that went with it have some minutes to start before anybody is called about them. */
+    void feedBack(Box teller, String feed) {
+        for (Box box : draft.setup().boxesAt(teller.site())) {
+            draft.box(box.id())
+                    .filter(BoxWatch::silent)
+                    .filter(watch -> box.feed().equals(Optional.of(feed)))
+                    .ifPresent(watch ->
+                            draft.put(watch.with(Optional.of(draft.now().plus(TO_START)))));
+        }
+    }
+
+    /** It had its minutes, and is still not heard. */
+    void notStarted(Box box, BoxWatch watch) {
+        draft.put(watch.with(Optional.empty()));
+        reports.resume(BoxAlarms.silence(box.site()), false);
     }
 
     /** A sign of life of a box that was silent, or the first after that with which it tells its uptime. */

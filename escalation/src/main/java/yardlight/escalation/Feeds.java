@@ -60,6 +60,8 @@ final class Feeds {
         boolean news = alarm.reported() != off || off && raised;
         if (news && off) {
             absences.feedOff(box, feed);
+        } else if (news) {
+            absences.feedBack(box, feed);
         }
         if (news) {
             Optional<String> words = filling.map(other -> "feed " + other + " is still on: the tanks fill");

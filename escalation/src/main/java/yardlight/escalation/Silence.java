@@ -62,6 +62,10 @@ final class Silence {
         if (box == null || late.isEmpty()) {
             return new Answer.Done();
         }
+        if (late.get().silent()) {
+            absences.notStarted(box, late.get());
+            return new Answer.Done();
+        }
         Optional<Instant> anew = patience(box)
                 .map(patience -> due.open().plus(patience.after(late.get().arrivals())))
                 .filter(draft.now()::isBefore);

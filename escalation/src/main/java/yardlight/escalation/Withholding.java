@@ -58,7 +58,9 @@ final class Withholding {
                 .toList();
         // Once they are back it is withheld until it has returned, so that nobody is called in between.
         boolean ending = alarm.active() && alarm.state() == AlarmState.SUPPRESSED_BY_DESIGN;
-        return silent.isEmpty() ? ending : silent.stream().allMatch(box -> feedOff(box) && alone(box));
+        return silent.isEmpty()
+                ? ending
+                : silent.stream().allMatch(box -> (feedOff(box) || starting(box)) && alone(box));
     }
 
     private boolean feedOff(Box box) {
@@ -66,6 +68,11 @@ final class Withholding {
                 .filter(feed ->
                         active(box.site(), BoxAlarms.feedOff(box.site(), feed).local()))
                 .isPresent();
+    }
+
+    /** Its feed is back, and it has some minutes to start. */
+    private boolean starting(Box box) {
+        return draft.box(box.id()).flatMap(BoxWatch::deadline).isPresent();
     }
 
     /** Whether its silence is about no other site. */

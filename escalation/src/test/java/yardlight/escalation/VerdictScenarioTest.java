@@ -134,4 +134,21 @@ class VerdictScenarioTest {
         var pump = night.play().picture.alarm(BoxAlarms.feedOff("loma-4", "pump"));
         assertThat(pump.priority().word()).isEqualTo("critical");
     }
+
+    @Test
+    void a_box_has_three_minutes_to_start_once_its_feed_is_back() {
+        night.box("loma-4-box", "loma-4", "wells", "", false)
+                .box("loma-4-pump", "loma-4", "pump", "", true)
+                .says("loma-4-pump", Map.of("wells", true, "pump", true))
+                .minutes(5);
+        night.says("loma-4-pump", Map.of("wells", false)).quiet("loma-4-box").minutes(5);
+
+        assertThat(night.alarm("loma-4").state()).isEqualTo(AlarmState.SUPPRESSED_BY_DESIGN);
+
+        night.says("loma-4-pump", Map.of("wells", true)).minutes(2);
+        assertThat(night.alarm("loma-4").state()).isEqualTo(AlarmState.SUPPRESSED_BY_DESIGN);
+
+        night.minutes(2);
+        assertThat(night.alarm("loma-4").state()).isEqualTo(AlarmState.UNACKNOWLEDGED);
+    }
 }

@@ -8,7 +8,8 @@ import java.util.Optional;
  * What is known of a box.
  *
  * @param heardAt when it last posted anything
- * @param deadline when its silence becomes an alarm; empty while it is silent, or when no heartbeat is expected
+ * @param deadline when its silence becomes an alarm; while it is silent until when it has time to start, its power being back;
+ *     empty when neither is so
  * @param silent whether its silence is an alarm now
  * @param last what it last said of itself
  * @param absence the silence that it belongs to, or that it belonged to and has not explained yet by its uptime
