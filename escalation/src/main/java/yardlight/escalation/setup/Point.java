@@ -66,7 +66,12 @@ public record Point(
                 id.toUpperCase(Locale.ROOT).replace('-', ' '),
                 Optional.empty(),
                 Optional.empty(),
-                new Timing(Duration.ZERO, Duration.ZERO, false, Optional.empty(), nuisance(id)),
+                new Timing(
+                        Duration.ZERO,
+                        id.startsWith("power-") ? Duration.ofMinutes(3) : Duration.ZERO,
+                        false,
+                        Optional.empty(),
+                        nuisance(id)),
                 Set.of(),
                 true);
     }
