@@ -57,6 +57,19 @@ class VerdictScenarioTest {
     }
 
     @Test
+    void a_box_that_is_still_starting_when_its_feed_is_back_is_no_second_text() {
+        night.box("loma-4-box", "loma-4", "wells", "", false)
+                .box("loma-4-pump", "loma-4", "wells", "", true)
+                .says("loma-4-pump", Map.of("wells", true));
+        night.minutes(5).says("loma-4-pump", Map.of("wells", false)).quiet("loma-4-box");
+        night.minutes(5).says("loma-4-pump", Map.of("wells", true)).minutes(1);
+        night.anew("loma-4-box").minutes(5);
+
+        assertThat(night.texts()).containsExactly("LOMA 4 WELLS POWER OFF 1:05 AM. Reply OK 47");
+        assertThat(night.alarm("loma-4").state()).isEqualTo(AlarmState.NORMAL);
+    }
+
+    @Test
     void two_on_one_feed_with_the_link_alive_are_the_power() {
         night.box("loma-4-box", "loma-4", "wells", "hub", false)
                 .box("loma-4-pump", "loma-4", "wells", "hub", false)
@@ -103,6 +116,14 @@ class VerdictScenarioTest {
         assertThat(night.play().log)
                 .anyMatch(line ->
                         line.contains("is taken for power-off now, it was silent: box loma-4-box started anew"));
+    }
+
+    @Test
+    void it_says_so_also_when_others_spoke_over_the_link_all_the_time() {
+        night.box("loma-4-box", "loma-4", "wells", "hub", false).box("pico-2-box", "pico-2", "mains", "hub", false);
+        night.minutes(5).quiet("loma-4-box").minutes(4).back("loma-4-box").minutes(1);
+
+        assertThat(night.absence("loma-4").verdict()).isEqualTo(Verdict.COMMS_LOSS);
     }
 
     @Test

@@ -35,7 +35,7 @@ public enum Clue {
     /** The same of a box with a battery, which outlives most outages. */
     RESTARTED_ON_BATTERY(0.60, 0.03, 0.90, "box %s, which has a battery, started anew within the silence"),
     /** Back, and its uptime ran through. */
-    RAN_ON(0.01, 0.97, 0.10, "box %s ran on through the silence");
+    RAN_ON(0.002, 0.97, 0.02, "box %s ran on through the silence");
 
     private final double power;
     private final double link;

@@ -69,9 +69,9 @@ public final class Inquiry {
         String name = silent.box().feed().orElse("");
         if (feed.isPresent() && !feed.get()) {
             add(Clue.FEED_OFF, name);
-        } else if (feed.isPresent() && battery) {
+        } else if (feed.isPresent() && battery && toldOff().isEmpty()) {
             add(Clue.FEED_ON, name);
-        } else if (battery) {
+        } else if (battery && toldOff().isEmpty()) {
             add(Clue.BATTERY, "");
         }
         if (feed.orElse(true) && watch.habit().batteryFallen(watch.last())) {
@@ -86,10 +86,19 @@ public final class Inquiry {
         found.add(new Evidence(clue, silent.watch().heardAt(), about));
     }
 
+    /** A box at the site that said last that the silent one's feed is off, or one elsewhere that lives on it and says so. */
+    private Optional<Witness> toldOff() {
+        return others.stream()
+                .filter(other -> other.shares(silent, Path.Kind.SITE)
+                        ? other.saysOff(silent.box().feed())
+                        : other.shares(silent, Path.Kind.FEED) && lives(other) && says(other, false))
+                .findFirst();
+    }
+
     /** What living boxes say of the feed by speaking of it, or by living on it alone. */
     private void feed() {
         Predicate<Witness> sharesFeed = other -> other.shares(silent, Path.Kind.FEED);
-        first(sharesFeed.and(other -> lives(other) && says(other, false)), Clue.FEED_OFF_ELSEWHERE);
+        toldOff().ifPresent(other -> add(Clue.FEED_OFF_ELSEWHERE, other));
         Predicate<Witness> livesOnIt = sharesFeed.and(other -> lives(other) && (says(other, true) || proves(other)));
         first(livesOnIt.and(other -> other.shares(silent, Path.Kind.SITE)), Clue.FEED_LIVES);
         first(livesOnIt.and(other -> !other.shares(silent, Path.Kind.SITE)), Clue.FEED_LIVES_ELSEWHERE);
@@ -125,7 +134,7 @@ public final class Inquiry {
     }
 
     private boolean lives(Witness other) {
-        return other.livesAfter(silent);
+        return other.livesAfter(silent, now);
     }
 
     private static boolean says(Witness other, boolean on) {

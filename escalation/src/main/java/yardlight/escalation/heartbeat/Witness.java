@@ -24,9 +24,12 @@ public record Witness(Box box, BoxWatch watch) {
         };
     }
 
-    /** Whether it was heard after the silent box should have been. */
-    boolean livesAfter(Witness silent) {
-        return !watch.silent() && watch.heardAt().isAfter(silent.latestBegin().plus(silent.slack()));
+    /** Whether it was heard after the silent box should have been, and has missed no beat since. */
+    boolean livesAfter(Witness silent, Instant now) {
+        boolean overdue = box.every().isPresent() && missed(now) > 0;
+        return !watch.silent()
+                && !overdue
+                && watch.heardAt().isAfter(silent.latestBegin().plus(silent.slack()));
     }
 
     /**
@@ -51,6 +54,11 @@ public record Witness(Box box, BoxWatch watch) {
         return watch.last().feeds().isEmpty()
                 ? Optional.empty()
                 : Optional.of(!watch.last().feeds().containsValue(false));
+    }
+
+    /** Whether its last word is that this feed is off, its own or another one that it tells. */
+    boolean saysOff(Optional<String> feed) {
+        return feed.map(watch.last().feeds()::get).filter(on -> !on).isPresent();
     }
 
     /** Whether its silence is that of a link which the other does not use: then it says nothing of feeds. */
