@@ -36,11 +36,7 @@ public final class AbsenceColumns {
             List.of(
                     text("alarm", row -> row.absence().alarm()),
                     maybe(
-<<<<<<< HEAD
                             "newest_on",
-=======
-                            "current_path",
->>>>>>> peer
                             row -> row.current()
                                     ? Optional.of(path(row.absence().path()))
                                     : Optional.empty()),
@@ -88,12 +84,8 @@ public final class AbsenceColumns {
 
     private static String evidence(Judgement judgement) {
         return Compact.join(
-<<<<<<< HEAD
                 judgement.evidence().values(),
                 one -> one.clue().name() + " " + one.at() + " " + one.about().replace(';', ','));
-=======
-                judgement.evidence().values(), one -> one.clue().name() + " " + one.at() + " " + one.about().replace(';', ','));
->>>>>>> peer
     }
 
     private static Evidence clue(String text) {
@@ -102,14 +94,9 @@ public final class AbsenceColumns {
     }
 
     private static String members(Map<String, Member> members) {
-<<<<<<< HEAD
         Function<Map.Entry<String, Member>, String> text =
                 one -> one.getKey() + " " + one.getValue().since()
                         + one.getValue().back().map(at -> " " + at).orElse("");
-=======
-        Function<Map.Entry<String, Member>, String> text = one -> one.getKey() + " " + one.getValue().since()
-                + one.getValue().back().map(at -> " " + at).orElse("");
->>>>>>> peer
         return Compact.join(members.entrySet(), text);
     }
 

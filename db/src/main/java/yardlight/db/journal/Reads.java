@@ -36,11 +36,7 @@ final class Reads {
     private static final String BOXES = BoxColumns.TABLE.select() + " where box = any(?)";
     private static final String FLOODS = FloodColumns.TABLE.select() + " where site = any(?)";
 
-<<<<<<< HEAD
     private static final String ABSENCES = AbsenceColumns.TABLE.select() + " where newest_on = any(?)";
-=======
-    private static final String ABSENCES = AbsenceColumns.TABLE.select() + " where current_path = any(?)";
->>>>>>> peer
 
     private static final String LINES = LineColumns.TABLE.select();
 

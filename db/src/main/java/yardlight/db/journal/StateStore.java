@@ -25,11 +25,7 @@ final class StateStore {
 
     private static final String SUPERSEDE =
             "update alarm set current_key = null, live_site = null, state = 'normal' where id = ?";
-<<<<<<< HEAD
     private static final String OUTDATE = "update silence set newest_on = null where newest_on = ?";
-=======
-    private static final String OUTDATE = "update silence set current_path = null where current_path = ?";
->>>>>>> peer
     private static final String DELETE = "delete from alarm where id = ?";
 
     private final Pen pen;

@@ -31,11 +31,7 @@ public class Retention {
     private static final String OLD_LINKS = "select token_hash from link where expires_at < ? order by expires_at";
 
     private static final String OLD_SILENCES =
-<<<<<<< HEAD
             "select alarm from silence where found_at < ? and newest_on is null order by found_at";
-=======
-            "select alarm from silence where found_at < ? and current_path is null order by found_at";
->>>>>>> peer
     private static final String OLD_TEXTS = "select id from incoming_text where received_at < ? order by received_at";
     private static final String OLD_RECEIPTS = "select id from receipt where kept_at < ? order by kept_at";
 

@@ -1,17 +1,9 @@
-<<<<<<< HEAD
 -- What a silence was and is taken for, and which boxes belong to it. Each is kept with the alarm that it was; newest_on
-=======
--- What a silence was and is taken for, and which boxes belong to it. Each is kept with the alarm that it was; current_path
->>>>>>> peer
 -- says which is the newest of a site, feed or link, so that a box that falls silent or is back finds it.
 
 create table if not exists silence (
     alarm varchar(300) primary key,
-<<<<<<< HEAD
     newest_on varchar(200),
-=======
-    current_path varchar(200),
->>>>>>> peer
     alarm_key varchar(300) not null,
     path varchar(200) not null,
     shared varchar(200) not null,
@@ -23,11 +15,7 @@ create table if not exists silence (
     evidence varchar(20000) not null,
     members varchar(200000) not null
 );
-<<<<<<< HEAD
 create index if not exists silence_by_path on silence (newest_on);
-=======
-create index if not exists silence_by_path on silence (current_path);
->>>>>>> peer
 create index if not exists silence_by_time on silence (found_at);
 
 alter table box_watch add column if not exists absence varchar(200);

@@ -26,12 +26,7 @@ class SilentSitesIT {
     private static final List<String> BOXES =
             List.of("loma-4-box", "mesa-9-box", "pico-2-box", "rio-7-box", "alto-1-box", "tule-5-box");
 
-<<<<<<< HEAD
     private static final String SETUP = """
-=======
-    private static final String SETUP =
-            """
->>>>>>> peer
             sites:
               - {id: loma-4, zone: America/Chicago, ladder: night}
               - {id: mesa-9, zone: America/Chicago, ladder: night}
@@ -70,13 +65,8 @@ class SilentSitesIT {
         node.start();
         node.awaitReady();
         node.owner().putSetup(SETUP);
-<<<<<<< HEAD
         Map<String, String> keys = BOXES.stream()
                 .collect(Collectors.toMap(box -> box, box -> node.owner().newKey(box)));
-=======
-        Map<String, String> keys =
-                BOXES.stream().collect(Collectors.toMap(box -> box, box -> node.owner().newKey(box)));
->>>>>>> peer
         try (var boxes = new SilentBoxes(node.port(), keys)) {
             await().during(Duration.ofSeconds(4)).atMost(PATIENCE).until(() -> alarms().isEmpty());
 
@@ -87,31 +77,18 @@ class SilentSitesIT {
             assertThat(verdicts())
                     .containsEntry("loma-4 box", "power-off suppressed-by-design")
                     .containsEntry("alto-1 box", "silent unacknowledged");
-<<<<<<< HEAD
             assertThat(verdicts().values())
                     .filteredOn("comms-loss unacknowledged"::equals)
                     .hasSize(1);
             // The power at Loma 4, the link, and the box alone: one text each.
             await().atMost(PATIENCE).until(() -> inbox.texts("ana@owner.example") >= 3);
             await().during(Duration.ofSeconds(4)).atMost(PATIENCE).until(() -> inbox.texts("ana@owner.example") == 3);
-=======
-            assertThat(verdicts().values()).filteredOn("comms-loss unacknowledged"::equals).hasSize(1);
-            // The power at Loma 4, the link, and the box alone: one text each.
-            await().atMost(PATIENCE).until(() -> inbox.texts("ana@owner.example") >= 3);
-            await().during(Duration.ofSeconds(4))
-                    .atMost(PATIENCE)
-                    .until(() -> inbox.texts("ana@owner.example") == 3);
->>>>>>> peer
             assertThat(texts()).anyMatch(text -> text.startsWith("COMMS LOST: 3 sites on hub link since "));
 
             boxes.startAnew("alto-1-box");
 
-<<<<<<< HEAD
             await().atMost(PATIENCE)
                     .until(() -> silence("alto-1").path("verdict").asString().equals("power-off"));
-=======
-            await().atMost(PATIENCE).until(() -> silence("alto-1").path("verdict").asString().equals("power-off"));
->>>>>>> peer
             assertThat(silence("alto-1").path("told").asString()).isEqualTo("silent");
             assertThat(silence("alto-1").path("endedAt").asString()).isNotEmpty();
         }
@@ -122,12 +99,8 @@ class SilentSitesIT {
         return alarms().stream()
                 .filter(alarm -> alarm.has("silence"))
                 .collect(Collectors.toMap(
-<<<<<<< HEAD
                         alarm -> alarm.path("site").asString() + " "
                                 + alarm.path("point").asString(),
-=======
-                        alarm -> alarm.path("site").asString() + " " + alarm.path("point").asString(),
->>>>>>> peer
                         alarm -> alarm.path("condition").asString() + " "
                                 + alarm.path("state").asString()));
     }
