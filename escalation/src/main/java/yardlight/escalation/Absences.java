@@ -6,12 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.heartbeat.BoxWatch;
-import yardlight.escalation.heartbeat.Clue;
-import yardlight.escalation.heartbeat.Evidence;
-import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.escalation.heartbeat.Inquiry;
 import yardlight.escalation.heartbeat.Judgement;
 import yardlight.escalation.heartbeat.Path;
@@ -28,26 +26,25 @@ final class Absences {
     /** A box that falls silent later than this after the others is another matter, unless it shows the same signs. */
     private static final Duration WINDOW = Duration.ofMinutes(30);
 
-    /** A modem takes its time to find its network. Common practice, no source. */
-    private static final Duration TO_START = Duration.ofMinutes(3);
-
     private final Draft draft;
     private final Reports reports;
     private final Verdicts verdicts;
 
-    Absences(Draft draft, Reports reports, Notices notices) {
+    Absences(Draft draft, Reports reports, Verdicts verdicts) {
         this.draft = draft;
         this.reports = reports;
-        this.verdicts = new Verdicts(draft, reports, notices);
+        this.verdicts = verdicts;
     }
 
     /** A box is silent from now on. */
     void begin(Box box, BoxWatch watch) {
         var inquiry = new Inquiry(new Witness(box, watch), witnesses(box), draft.now());
         Judgement judgement = inquiry.judgement();
+        // Two silences of one path would be one alarm, of which the second ends the first.
         Optional<Absence> known = candidates(box, inquiry)
                 .filter(absence -> fits(absence, box, watch, judgement))
-                .findFirst();
+                .findFirst()
+                .or(() -> draft.absence(path(box, inquiry, judgement.verdict())).filter(Absence::open));
         if (known.isPresent()) {
             join(known.get(), box, watch, inquiry, judgement);
         } else {
@@ -72,10 +69,7 @@ final class Absences {
                                 .flatMap(kind -> inquiry.quiet(kind).stream())
                                 .flatMap(other -> path(other.box())))
                 .flatMap(one -> one);
-        return paths.distinct()
-                .flatMap(path -> draft.absence(path).stream())
-                .filter(Absence::open)
-                .filter(absence -> absence.takes(box.id()));
+        return paths.distinct().flatMap(path -> draft.absence(path).stream()).filter(Absence::open);
     }
 
     private Stream<Path> path(Box box) {
@@ -89,8 +83,16 @@ final class Absences {
         Verdict mine = judgement.verdict();
         Verdict theirs = absence.verdict();
         boolean agrees = mine == theirs || mine == Verdict.SILENT || theirs == Verdict.SILENT;
-        boolean together = !watch.heardAt().isAfter(absence.newest().plus(WINDOW));
-        return agrees && together && serves(box) && ladder(absence.key().site()).equals(ladder(box.site()));
+        boolean told = !draft.alarm(absence.key()).state().withheld();
+        return agrees
+                && told
+                && together(absence, watch)
+                && serves(box)
+                && ladder(absence.key().site()).equals(ladder(box.site()));
+    }
+
+    private static boolean together(Absence absence, BoxWatch watch) {
+        return !watch.heardAt().isAfter(absence.newest().plus(WINDOW));
     }
 
     /** Whoever works on a box takes its point {@code box} out of service: then it says nothing of others. */
@@ -110,7 +112,7 @@ final class Absences {
         verdicts.begin(key, box, judgement);
         var first = new TreeMap<>(Map.of(box.id(), new Absence.Member(watch.heardAt(), Optional.empty())));
         var alone = new Absence(
-                draft.alarm(key).id(),
+                idOf(draft.alarm(key)),
                 key,
                 path,
                 path,
@@ -123,6 +125,13 @@ final class Absences {
         log(box, "box " + box.id() + " has been silent since " + watch.heardAt() + ": " + Verdicts.words(judgement));
         draft.put(path.kind() == Path.Kind.SITE ? alone : together(alone, box, inquiry));
         reports.finish(key.site());
+    }
+
+    /** While its on-delay runs the alarm has yet to occur. */
+    private static String idOf(Alarm alarm) {
+        return alarm.active()
+                ? alarm.id()
+                : alarm.draft().occurrence(alarm.occurrence() + 1).done().id();
     }
 
     /** Whoever went quiet with it belongs to it from the first, although the deadline is yet to come: the text names them. */
@@ -164,90 +173,26 @@ final class Absences {
         boolean mine = absence.key().site().equals(box.site());
         Path shared = alone && !mine ? path(box, inquiry, judgement.verdict()) : absence.shared();
         draft.put(watch.gone(absence.path()));
-        Absence after = absence.over(shared).joined(box.id(), watch.heardAt());
+        boolean later = !together(absence, watch);
+        Absence after =
+                absence.takes(box.id()) ? absence.over(shared).joined(box.id(), watch.heardAt()) : absence.over(shared);
         draft.put(after);
         log(
                 box,
                 "box " + box.id() + " has been silent since " + watch.heardAt() + ", one of "
                         + after.members().size() + " boxes of " + absence.alarm());
         verdicts.change(after, better(absence.judgement(), judgement), "box " + box.id() + " is silent too");
+        if (later) {
+            // Whoever answered the first has not answered this.
+            reports.again(after.key());
+        }
+        reports.resume(after.key(), false);
     }
 
     private static Judgement better(Judgement before, Judgement now) {
         boolean decides = before.verdict() == Verdict.SILENT && now.verdict() != Verdict.SILENT;
         boolean agrees = before.verdict() == now.verdict();
         return decides || agrees && now.confidence() > before.confidence() ? now : before;
-    }
-
-    /** A living box says that a feed is off: those of its site that hang on it and are silent may be so because of that. */
-    void feedOff(Box teller, String feed) {
-        for (Box box : draft.setup().boxesAt(teller.site())) {
-            boolean hangsOnIt =
-                    box.feed().equals(Optional.of(feed)) && !box.id().equals(teller.id());
-            draft.box(box.id())
-                    .filter(watch -> hangsOnIt && watch.silent())
-                    .flatMap(BoxWatch::absence)
-                    .flatMap(draft::absence)
-                    .filter(Absence::open)
-                    .ifPresent(absence -> {
-                        var said = new Evidence(Clue.FEED_OFF_ELSEWHERE, draft.now(), teller.id());
-                        verdicts.change(absence, absence.judgement().with(List.of(said)), said.words());
-                    });
-        }
-    }
-
-    /** A feed is back: boxes that went with it have some minutes to start before anybody is called about them. */
-    void feedBack(Box teller, String feed) {
-        for (Box box : draft.setup().boxesAt(teller.site())) {
-            draft.box(box.id())
-                    .filter(BoxWatch::silent)
-                    .filter(watch -> box.feed().equals(Optional.of(feed)))
-                    .ifPresent(watch ->
-                            draft.put(watch.with(Optional.of(draft.now().plus(TO_START)))));
-        }
-    }
-
-    /** It had its minutes, and is still not heard. */
-    void notStarted(Box box, BoxWatch watch) {
-        draft.put(watch.with(Optional.empty()));
-        reports.resume(BoxAlarms.silence(box.site()), false);
-    }
-
-    /** A sign of life of a box that was silent, or the first after that with which it tells its uptime. */
-    void back(Box box, BoxWatch before, Heartbeat said) {
-        Optional<Absence> known = before.absence()
-                .flatMap(draft::absence)
-                .filter(absence -> absence.members().containsKey(box.id()));
-        if (known.isEmpty()) {
-            return;
-        }
-        Absence absence = known.get();
-        var witness = new Witness(box, draft.box(box.id()).orElseThrow());
-        Absence after = absence.open() ? absence.back(box.id(), draft.now()) : absence;
-        draft.put(after);
-        Inquiry.back(witness, said, absence.members().get(box.id()).since(), draft.now())
-                .ifPresent(found -> verdicts.change(after, after.judgement().with(List.of(found)), found.words()));
-        over(absence, after, box);
-    }
-
-    /** A box is gone from the setup, and so is its silence. */
-    void gone(Box box, BoxWatch before) {
-        before.absence()
-                .flatMap(draft::absence)
-                .filter(Absence::open)
-                .filter(absence -> absence.members().containsKey(box.id()))
-                .ifPresent(absence -> {
-                    Absence after = absence.back(box.id(), draft.now());
-                    draft.put(after);
-                    over(absence, after, box);
-                });
-    }
-
-    private void over(Absence before, Absence after, Box box) {
-        if (before.open() && !after.open()) {
-            verdicts.end(after.key(), box);
-            reports.finish(after.key().site());
-        }
     }
 
     private void log(Box box, String words) {

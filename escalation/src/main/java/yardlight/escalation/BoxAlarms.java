@@ -53,6 +53,11 @@ public final class BoxAlarms {
         return ours && key.condition().equals(Verdict.SILENT.condition());
     }
 
+    /** Whether a feed has a name that boxes can say something of: in the setup it may be called anything. */
+    static boolean canBeOff(String feed) {
+        return AlarmKey.ID.matcher(POWER + feed).matches();
+    }
+
     /** A feed of a site is off. */
     public static AlarmKey feedOff(String site, String feed) {
         return new AlarmKey(site, POWER + feed, Verdict.POWER_OFF.condition());

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.heartbeat.Absence;
+import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.heartbeat.Path;
 import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Site;
@@ -48,6 +49,7 @@ final class Circumstances {
     private Stream<Path> paths(Box box) {
         String ladder = draft.ladder(box.site()).id();
         return Stream.of(
+                        draft.box(box.id()).flatMap(BoxWatch::absence),
                         Optional.of(Path.site(box.site())),
                         box.link().map(link -> Path.link(link, ladder)),
                         box.feed().map(feed -> Path.feed(feed, ladder)))
@@ -63,7 +65,9 @@ final class Circumstances {
                 .flatMap(site -> draft.setup().site(site).stream())
                 .toList();
         boolean link = absence.shared().kind() == Path.Kind.LINK;
-        return sites.size() < 2
+        boolean own =
+                sites.size() == 1 && sites.get(0).id().equals(absence.key().site());
+        return sites.isEmpty() || own
                 ? Optional.empty()
                 : Optional.of(new Circumstance.Shared(link, absence.shared().name(), sites, absence.since()));
     }

@@ -18,13 +18,13 @@ final class Feeds {
 
     private final Draft draft;
     private final Reports reports;
-    private final Absences absences;
+    private final Returns returns;
     private final FeedsNow now;
 
-    Feeds(Draft draft, Reports reports, Absences absences) {
+    Feeds(Draft draft, Reports reports, Returns returns) {
         this.draft = draft;
         this.reports = reports;
-        this.absences = absences;
+        this.returns = returns;
         this.now = new FeedsNow(draft);
     }
 
@@ -59,9 +59,9 @@ final class Feeds {
                 priority.filter(critical -> alarm.priority() != critical).isPresent();
         boolean news = alarm.reported() != off || off && raised;
         if (news && off) {
-            absences.feedOff(box, feed);
+            returns.feedOff(box, feed);
         } else if (news) {
-            absences.feedBack(box, feed);
+            returns.feedBack(box, feed);
         }
         if (news) {
             Optional<String> words = filling.map(other -> "feed " + other + " is still on: the tanks fill");

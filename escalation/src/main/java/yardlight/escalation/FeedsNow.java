@@ -1,7 +1,9 @@
 package yardlight.escalation;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import yardlight.escalation.heartbeat.BoxWatch;
 
 /** Which feeds of a site are on, by the last word of its boxes. */
 final class FeedsNow {
@@ -25,9 +27,15 @@ final class FeedsNow {
                 .findFirst();
     }
 
+    /** The last words of a silent box count only as long as no living one speaks of the feed. */
     private Stream<Boolean> said(String site, String feed) {
-        return draft.setup().boxesAt(site).stream()
+        List<BoxWatch> speak = draft.setup().boxesAt(site).stream()
                 .flatMap(box -> draft.box(box.id()).stream())
-                .flatMap(watch -> Optional.ofNullable(watch.last().feeds().get(feed)).stream());
+                .filter(watch -> watch.last().feeds().containsKey(feed))
+                .toList();
+        boolean alive = speak.stream().anyMatch(watch -> !watch.silent());
+        return speak.stream()
+                .filter(watch -> !alive || !watch.silent())
+                .map(watch -> watch.last().feeds().get(feed));
     }
 }

@@ -9,7 +9,6 @@ import yardlight.escalation.alarm.Measured;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.alarm.Report;
 import yardlight.escalation.heartbeat.BoxWatch;
-import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
 
@@ -38,8 +37,8 @@ final class Outside {
     }
 
     /** Whether it is, now that a box has not been heard in time; says so when that is news. */
-    boolean lost(Reports reports) {
-        boolean lost = nothingGoes() && nothingComes();
+    boolean lost(Reports reports, BoxWatch late, Duration every) {
+        boolean lost = nothingGoes() && nothingComesSince(late.heardAt().plus(every));
         if (lost && !lost()) {
             report(reports, true, "no box is heard and no carrier takes anything: it is the gateway's own connection");
         }
@@ -60,20 +59,14 @@ final class Outside {
     }
 
     /** A few boxes are enough to ask; of one alone it cannot be told whether it is the box. */
-    private boolean nothingComes() {
-        List<Box> asked = draft.setup().boxes().values().stream()
+    private boolean nothingComesSince(Instant missed) {
+        List<BoxWatch> asked = draft.setup().boxes().values().stream()
                 .filter(box -> box.every().isPresent())
+                .flatMap(box -> draft.box(box.id()).stream())
                 .limit(ENOUGH)
                 .toList();
-        return asked.size() >= FEW && asked.stream().noneMatch(this::heardLately);
-    }
-
-    private boolean heardLately(Box box) {
-        Instant latest = draft.now().minus(box.every().orElseThrow().multipliedBy(2));
-        return draft.box(box.id())
-                .map(BoxWatch::heardAt)
-                .filter(latest::isBefore)
-                .isPresent();
+        return asked.size() >= FEW
+                && asked.stream().noneMatch(watch -> watch.heardAt().isAfter(missed));
     }
 
     private void report(Reports reports, boolean active, String words) {

@@ -105,6 +105,12 @@ final class Reports {
         return new Answer.Done();
     }
 
+    /** An alarm is called anew, whatever was answered before. */
+    void again(AlarmKey key) {
+        Alarm before = draft.alarm(key);
+        AlarmRules.again(before, timing(key)).ifPresent(step -> take(before, step));
+    }
+
     /** An alarm is back with people: it calls if it has to, unless something withholds it. */
     void resume(AlarmKey key, boolean calls) {
         if (calls) {

@@ -16,15 +16,18 @@ final class Silence {
     private final Draft draft;
     private final Reports reports;
     private final Absences absences;
+    private final Returns returns;
     private final Feeds feeds;
     private final Outside outside;
 
     Silence(Draft draft, Calls calls) {
         this.draft = draft;
         this.reports = new Reports(draft, calls);
-        this.absences = new Absences(draft, reports, calls.notices());
+        var verdicts = new Verdicts(draft, reports, calls.notices());
+        this.absences = new Absences(draft, reports, verdicts);
+        this.returns = new Returns(draft, reports, verdicts);
         this.outside = new Outside(draft);
-        this.feeds = new Feeds(draft, reports, absences);
+        this.feeds = new Feeds(draft, reports, returns);
     }
 
     Answer beat(Stimulus.Beat beat) {
@@ -63,7 +66,7 @@ final class Silence {
             return new Answer.Done();
         }
         if (late.get().silent()) {
-            absences.notStarted(box, late.get());
+            returns.notStarted(box, late.get());
             return new Answer.Done();
         }
         Optional<Instant> anew = patience(box)
@@ -73,7 +76,7 @@ final class Silence {
             draft.put(late.get().with(anew));
             return new Answer.Done();
         }
-        if (outside.lost(reports)) {
+        if (outside.lost(reports, late.get(), box.every().orElseThrow())) {
             // Nothing arrives from anybody: what comes next says nothing of the box's interval.
             BoxWatch unheard = late.get().with(late.get().arrivals().interrupted());
             draft.put(unheard.with(
@@ -112,8 +115,8 @@ final class Silence {
     }
 
     private void gone(Box old, BoxWatch watch, boolean stays) {
+        returns.gone(old, watch);
         if (draft.setup().sites().containsKey(old.site())) {
-            absences.gone(old, watch);
             if (!stays) {
                 feeds.said(old, watch.last().feeds().keySet());
             }
@@ -143,7 +146,7 @@ final class Silence {
                     Map.of("site", box.site(), "box", box.id()),
                     "box " + box.id() + " is back, silent since " + watch.heardAt());
         }
-        absences.back(box, watch, said.orElse(Heartbeat.BARE));
+        returns.back(box, watch, said.orElse(Heartbeat.BARE));
         outside.heard(reports);
     }
 }

@@ -57,7 +57,9 @@ final class Withholding {
                 .filter(box -> draft.box(box.id()).filter(BoxWatch::silent).isPresent())
                 .toList();
         // Once they are back it is withheld until it has returned, so that nobody is called in between.
-        boolean ending = alarm.active() && alarm.state() == AlarmState.SUPPRESSED_BY_DESIGN;
+        boolean ending = alarm.active()
+                && alarm.state() == AlarmState.SUPPRESSED_BY_DESIGN
+                && draft.absence(Path.site(site)).filter(Absence::open).isEmpty();
         return silent.isEmpty()
                 ? ending
                 : silent.stream().allMatch(box -> (feedOff(box) || starting(box)) && alone(box));
@@ -65,6 +67,7 @@ final class Withholding {
 
     private boolean feedOff(Box box) {
         return box.feed()
+                .filter(BoxAlarms::canBeOff)
                 .filter(feed ->
                         active(box.site(), BoxAlarms.feedOff(box.site(), feed).local()))
                 .isPresent();

@@ -100,6 +100,15 @@ final class Silent {
         return this;
     }
 
+    /** The site and its boxes are no longer set up. */
+    Silent without(String site) {
+        sites.removeIf(one -> one.id().equals(site));
+        boxes.removeIf(one -> one.site().equals(site));
+        Setup next = setup();
+        now(new Stimulus.SetupChanged(next, "owner"));
+        return this;
+    }
+
     /** Something else happens now. */
     void now(Stimulus stimulus) {
         play().at(now, stimulus);
@@ -111,15 +120,19 @@ final class Silent {
         return new Heartbeat(Optional.of(uptime), said.feeds(), said.battery(), said.signal(), Optional.empty());
     }
 
+    private Setup setup() {
+        return new Setup(
+                sites,
+                boxes,
+                List.of(),
+                List.of(Fixtures.ana(), Fixtures.ben()),
+                List.of(Fixtures.crew()),
+                List.of(Fixtures.night()));
+    }
+
     Play play() {
         if (play.isEmpty()) {
-            play = Optional.of(new Play(new Setup(
-                    sites,
-                    boxes,
-                    List.of(),
-                    List.of(Fixtures.ana(), Fixtures.ben()),
-                    List.of(Fixtures.crew()),
-                    List.of(Fixtures.night()))));
+            play = Optional.of(new Play(setup()));
         }
         return play.get();
     }

@@ -25,7 +25,8 @@ final class StateStore {
 
     private static final String SUPERSEDE =
             "update alarm set current_key = null, live_site = null, state = 'normal' where id = ?";
-    private static final String OUTDATE = "update silence set newest_on = null where newest_on = ?";
+    private static final String OUTDATE = "update silence set newest_on = null where newest_on = ? and alarm <> ?";
+    private static final String REPLACE = "delete from silence where alarm = ?";
     private static final String DELETE = "delete from alarm where id = ?";
 
     private final Pen pen;
@@ -77,12 +78,20 @@ final class StateStore {
         });
     }
 
-    /** An older silence gives up its place before the new one takes it. */
+    /**
+     * An older silence gives up its place before the new one takes it. An occurrence of an alarm can come back and be the
+     * silence of something else: then the row that it had gives way.
+     */
     private void absences(Collection<Absence> changed, Kept kept) {
+        List<Absence> newest = changed.stream().filter(this::isNewest).toList();
+        pen.write(OUTDATE, newest, (row, absence) -> {
+            row.setString(1, AbsenceColumns.path(absence.path()));
+            row.setString(2, absence.alarm());
+        });
         List<Absence> fresh = changed.stream()
                 .filter(absence -> !kept.absences.containsKey(absence.alarm()))
                 .toList();
-        pen.write(OUTDATE, fresh, (row, absence) -> row.setString(1, AbsenceColumns.path(absence.path())));
+        pen.write(REPLACE, fresh, (row, absence) -> row.setString(1, absence.alarm()));
         List<Placed> rows = changed.stream()
                 .map(absence -> new Placed(absence, isNewest(absence)))
                 .toList();

@@ -80,6 +80,11 @@ public final class AlarmRules {
         return move(draft, trigger, timing);
     }
 
+    /** There is more to it than what was answered. Empty when nobody has answered, or people are kept from it. */
+    public static Optional<Step> again(Alarm before, Timing timing) {
+        return move(before.draft().unanswered(), AlarmTrigger.REALARM, timing);
+    }
+
     static Optional<Step> move(AlarmDraft draft, AlarmTrigger trigger, Timing timing) {
         var facts = new AlarmTransitions.Facts(
                 draft.active,

@@ -47,6 +47,11 @@ public record BoxWatch(
         return new BoxWatch(box, heardAt, Optional.empty(), true, last, Optional.of(with), habit, arrivals.lapse());
     }
 
+    /** The box as if nobody had found it silent yet. */
+    public BoxWatch dueAgain(Instant at) {
+        return new BoxWatch(box, heardAt, Optional.of(at), false, last, Optional.empty(), habit, arrivals);
+    }
+
     /** The box with another deadline. */
     public BoxWatch with(Optional<Instant> next) {
         return new BoxWatch(box, heardAt, next, silent, last, absence, habit, arrivals);

@@ -90,7 +90,7 @@ public final class Inquiry {
     private Optional<Witness> toldOff() {
         return others.stream()
                 .filter(other -> other.shares(silent, Path.Kind.SITE)
-                        ? other.saysOff(silent.box().feed())
+                        ? other.saysOff(silent.box().feed()) && (lives(other) || other.quietWith(silent, now, 1))
                         : other.shares(silent, Path.Kind.FEED) && lives(other) && says(other, false))
                 .findFirst();
     }

@@ -20,7 +20,7 @@ public record Circumstance(Optional<String> filling, Optional<Shared> shared) {
      *
      * @param link whether it is a link; else it is a feed
      * @param name of the link or the feed
-     * @param sites which, two or more
+     * @param sites which, at least one
      * @param since when the first of them was last heard
      */
     public record Shared(boolean link, String name, List<Site> sites, Instant since) {

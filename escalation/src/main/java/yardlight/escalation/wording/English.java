@@ -48,7 +48,10 @@ final class English implements Phrases {
 
     @Override
     public String togetherOn(int sites, boolean link, String name) {
-        return sites + " sites on " + (name.isEmpty() ? "one" : name) + (link ? " link" : " feed");
+        return sites
+                + (sites == 1 ? " site on " : " sites on ")
+                + (name.isEmpty() ? "one" : name)
+                + (link ? " link" : " feed");
     }
 
     @Override

@@ -19,6 +19,7 @@ final class SharedText {
         String named = ": " + phrases.silentTogether(sites, shared.link(), shared.name(), time);
         String bare = ": " + phrases.silentTogether(sites, shared.link(), "", time);
         String what = room.take(Transliteration.gsm(named), Transliteration.gsm(bare));
+        String returned = room.take(Account.led(", ", account.returned()));
         String link = room.take(ending.link());
         var names = new StringBuilder();
         for (var site : shared.sites()) {
@@ -28,6 +29,6 @@ final class SharedText {
             }
             names.append(next);
         }
-        return Transliteration.gsm(condition + what + names + code) + link;
+        return Transliteration.gsm(condition + what + returned + names + code) + link;
     }
 }

@@ -71,7 +71,7 @@ final class Spanish implements Phrases {
     public String togetherOn(int sites, boolean link, String name) {
         String way = link ? "un enlace" : "una línea de energía";
         String named = (link ? "el enlace " : "la línea de energía ") + name;
-        return sites + " sitios en " + (name.isEmpty() ? way : named);
+        return sites + (sites == 1 ? " sitio en " : " sitios en ") + (name.isEmpty() ? way : named);
     }
 
     @Override

@@ -47,8 +47,8 @@ final class PlaceReader {
         var box = new Box(
                 id,
                 Ids.reference(fields, "site"),
-                fields.text("feed", Ids.LONGEST_NAME),
-                fields.text("link", Ids.LONGEST_NAME),
+                fields.text("feed", Ids.LONGEST_NAME).filter(name -> !name.isEmpty()),
+                fields.text("link", Ids.LONGEST_NAME).filter(name -> !name.isEmpty()),
                 fields.flag("battery").orElse(false),
                 every,
                 grace.orElse(USUAL_GRACE),

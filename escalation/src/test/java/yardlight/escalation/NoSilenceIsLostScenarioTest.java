@@ -1,0 +1,130 @@
+package yardlight.escalation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import yardlight.escalation.alarm.AlarmState;
+import yardlight.escalation.heartbeat.Path;
+
+/** Silences that come one after the other, or end in an odd way: somebody is told of each, and each ends. */
+class NoSilenceIsLostScenarioTest {
+
+    private final Silent night = new Silent();
+
+    @Test
+    void of_another_site_while_the_first_is_put_aside() {
+        link();
+        night.quiet("loma-4-box").minutes(4);
+        night.now(new Stimulus.Shelve(BoxAlarms.silence("loma-4"), Duration.ofHours(2), "works on it", "ana"));
+        night.quiet("pico-2-box", "rio-7-box").minutes(5);
+
+        assertThat(night.alarm("loma-4").state()).isEqualTo(AlarmState.SHELVED);
+        assertThat(night.play().picture.callouts()).hasSize(2);
+    }
+
+    @Test
+    void of_another_box_at_the_site_of_one_that_went_with_its_feed() {
+        night.box("loma-4-box", "loma-4", "wells", "", false)
+                .box("loma-4-pump", "loma-4", "pump", "", false)
+                .says("loma-4-box", Map.of("wells", true))
+                .minutes(5);
+        night.says("loma-4-box", Map.of("wells", false))
+                .minutes(1)
+                .quiet("loma-4-box")
+                .minutes(4);
+        assertThat(night.alarm("loma-4").state()).isEqualTo(AlarmState.SUPPRESSED_BY_DESIGN);
+
+        night.quiet("loma-4-pump").minutes(4);
+
+        assertThat(night.alarm("loma-4").state()).isEqualTo(AlarmState.UNACKNOWLEDGED);
+    }
+
+    @Test
+    void of_the_same_link_an_hour_after_somebody_answered_while_one_box_stays_silent() {
+        link();
+        night.quiet("loma-4-box", "pico-2-box", "rio-7-box").minutes(5);
+        night.now(new Stimulus.Acknowledge(night.link("loma-4", "hub").key(), "ana", "page", Optional.empty()));
+        night.back("loma-4-box", "pico-2-box").minutes(60);
+        night.quiet("loma-4-box", "pico-2-box").minutes(5);
+
+        assertThat(night.link("loma-4", "hub").state()).isEqualTo(AlarmState.UNACKNOWLEDGED);
+        assertThat(night.play().picture.callouts()).hasSize(2);
+
+        night.back("loma-4-box", "pico-2-box").minutes(2);
+        assertThat(night.link("loma-4", "hub").active()).isTrue();
+
+        night.back("rio-7-box").minutes(2);
+        assertThat(night.link("loma-4", "hub").active()).isFalse();
+    }
+
+    @Test
+    void of_boxes_on_a_feed_whose_name_is_none_of_a_point() {
+        night.box("loma-4-box", "loma-4", "North line", "", false)
+                .box("loma-4-pump", "loma-4", "North line", "", false)
+                .minutes(5);
+        night.quiet("loma-4-box", "loma-4-pump").minutes(4);
+
+        assertThat(night.alarm("loma-4").condition()).isEqualTo("power-off");
+        assertThat(night.texts()).hasSize(1);
+    }
+
+    @Test
+    void of_a_box_that_does_not_start_although_another_one_says_that_its_feed_is_back() {
+        night.box("loma-4-box", "loma-4", "wells", "", false)
+                .box("loma-4-pump", "loma-4", "pump", "", true)
+                .minutes(5);
+        night.says("loma-4-box", Map.of("wells", false))
+                .minutes(1)
+                .quiet("loma-4-box")
+                .minutes(4);
+        night.says("loma-4-pump", Map.of("wells", true)).minutes(5);
+
+        assertThat(night.play()
+                        .picture
+                        .alarm(BoxAlarms.feedOff("loma-4", "wells"))
+                        .active())
+                .isFalse();
+        assertThat(night.alarm("loma-4").state()).isEqualTo(AlarmState.UNACKNOWLEDGED);
+    }
+
+    @Test
+    void at_other_sites_when_the_one_at_which_the_alarm_lies_is_no_longer_set_up() {
+        link();
+        night.quiet("loma-4-box", "pico-2-box", "rio-7-box").minutes(5);
+        night.without("loma-4").minutes(1);
+
+        assertThat(night.play()
+                        .picture
+                        .absence(Path.link("hub", "night"))
+                        .orElseThrow()
+                        .open())
+                .isTrue();
+        assertThat(night.play().picture.callouts())
+                .anyMatch(callout -> callout.live() && !callout.facts().site().equals("loma-4"));
+    }
+
+    @Test
+    void and_the_text_says_who_is_still_silent() {
+        link();
+        night.quiet("loma-4-box", "pico-2-box", "rio-7-box").minutes(5);
+        night.back("loma-4-box", "pico-2-box").minutes(1);
+        night.now(new Stimulus.CalloutDue(night.play().picture.callouts().get(0).id()));
+
+        var draft = new Draft(night.play().picture, Fixtures.at("2026-11-25T01:12"));
+        var shared = new Circumstances(draft)
+                .of(night.link("loma-4", "hub"))
+                .shared()
+                .orElseThrow();
+        assertThat(shared.sites()).extracting(site -> site.id()).containsExactly("rio-7");
+    }
+
+    private void link() {
+        night.box("loma-4-box", "loma-4", "wells", "hub", false)
+                .box("pico-2-box", "pico-2", "mains", "hub", false)
+                .box("rio-7-box", "rio-7", "plant", "hub", true)
+                .minutes(5);
+    }
+}
