@@ -13,7 +13,7 @@ create table if not exists silence (
     told varchar(16) not null,
     verdict varchar(16) not null,
     evidence varchar(20000) not null,
-    members varchar(200000) not null
+    members varchar(1000000) not null
 );
 create index if not exists silence_by_path on silence (newest_on);
 create index if not exists silence_by_time on silence (found_at);

@@ -33,8 +33,8 @@ public record Absence(
         Judgement judgement,
         Optional<Instant> endedAt) {
 
-    /** More boxes than these are another alarm. */
-    public static final int MOST = 1_000;
+    /** So many boxes are named in it; more belong to it all the same. */
+    public static final int MOST = 5_000;
 
     /**
      * A box in it.
@@ -57,7 +57,7 @@ public record Absence(
         return judgement.verdict();
     }
 
-    /** Whether one more box can join. */
+    /** Whether one more box can be named in it. */
     public boolean takes(String box) {
         return members.containsKey(box) || members.size() < MOST;
     }
