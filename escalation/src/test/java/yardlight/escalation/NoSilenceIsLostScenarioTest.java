@@ -2,7 +2,6 @@ package yardlight.escalation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.Duration;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -15,14 +14,15 @@ class NoSilenceIsLostScenarioTest {
     private final Silent night = new Silent();
 
     @Test
-    void of_another_site_while_the_first_is_put_aside() {
+    void of_other_sites_while_somebody_works_on_the_box_that_is_missed_first() {
+        night.outOfService("loma-4");
         link();
-        night.quiet("loma-4-box").minutes(4);
-        night.now(new Stimulus.Shelve(BoxAlarms.silence("loma-4"), Duration.ofHours(2), "works on it", "ana"));
-        night.quiet("pico-2-box", "rio-7-box").minutes(5);
+        night.quiet("loma-4-box", "pico-2-box", "rio-7-box").minutes(5);
 
-        assertThat(night.alarm("loma-4").state()).isEqualTo(AlarmState.SHELVED);
-        assertThat(night.play().picture.callouts()).hasSize(2);
+        assertThat(night.alarm("loma-4").state()).isEqualTo(AlarmState.OUT_OF_SERVICE);
+        assertThat(night.play().picture.callouts())
+                .singleElement()
+                .matches(callout -> !callout.facts().site().equals("loma-4"));
     }
 
     @Test

@@ -10,12 +10,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.alarm.Timing;
 import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.escalation.heartbeat.Path;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
 import yardlight.escalation.setup.Box;
+import yardlight.escalation.setup.Point;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
 
@@ -24,6 +26,7 @@ final class Silent {
 
     private final List<Site> sites = new ArrayList<>();
     private final List<Box> boxes = new ArrayList<>();
+    private final List<Point> points = new ArrayList<>();
     private final Map<String, Heartbeat> saying = new TreeMap<>();
     private final Set<String> quiet = new LinkedHashSet<>();
     private final Map<String, Instant> started = new TreeMap<>();
@@ -100,6 +103,13 @@ final class Silent {
         return this;
     }
 
+    /** Somebody works on the box of a site. */
+    Silent outOfService(String site) {
+        var box = new Point("box", site, "BOX", Optional.empty(), Optional.empty(), Timing.PLAIN, Set.of(), false);
+        points.add(box);
+        return this;
+    }
+
     /** The site and its boxes are no longer set up. */
     Silent without(String site) {
         sites.removeIf(one -> one.id().equals(site));
@@ -124,7 +134,7 @@ final class Silent {
         return new Setup(
                 sites,
                 boxes,
-                List.of(),
+                points,
                 List.of(Fixtures.ana(), Fixtures.ben()),
                 List.of(Fixtures.crew()),
                 List.of(Fixtures.night()));

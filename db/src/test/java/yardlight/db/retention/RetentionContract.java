@@ -66,7 +66,7 @@ abstract class RetentionContract {
 
         assertThat(count("alarm")).isEqualTo(1);
         assertThat(count("callout")).isEqualTo(1);
-        assertThat(count("notice")).isEqualTo(1);
+        assertThat(count("notice")).isEqualTo(2);
         assertThat(count("log_line")).isZero();
     }
 
@@ -75,13 +75,13 @@ abstract class RetentionContract {
         anOccurrence(THEN);
         anOccurrence(THEN.plus(Duration.ofDays(2)));
         assertThat(List.of(count("alarm"), count("callout"), count("notice"), count("notice_callout")))
-                .containsExactly(2L, 2L, 2L, 2L);
+                .containsExactly(2L, 2L, 4L, 4L);
 
         Map<String, Integer> swept = new Retention(jdbc).sweep(Ages.USUAL, AFTER_THE_RECORD);
 
-        assertThat(swept).containsEntry("alarm", 1).containsEntry("callout", 1).containsEntry("notice", 1);
+        assertThat(swept).containsEntry("alarm", 1).containsEntry("callout", 1).containsEntry("notice", 2);
         assertThat(List.of(count("alarm"), count("callout"), count("notice"), count("notice_callout")))
-                .containsExactly(1L, 1L, 1L, 1L);
+                .containsExactly(1L, 1L, 2L, 2L);
     }
 
     @Test
@@ -92,7 +92,7 @@ abstract class RetentionContract {
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
-    /** The tank alarms, somebody is told, answers, and it is over. */
+    /** The tank alarms, somebody is told, answers, it is over, and they are told that too. */
     private void anOccurrence(Instant at) {
         Report report = new Report(
                 Fixtures.TANK,
@@ -109,6 +109,12 @@ abstract class RetentionContract {
         decide(
                 at.plusSeconds(90),
                 new Stimulus.Reported("mesa-9-box", List.of(Fixtures.normal(Fixtures.TANK, at.plusSeconds(90)))),
+                Optional.empty());
+        decide(at.plusSeconds(600), new Stimulus.DeskDue("ana"), Optional.empty());
+        String news = jdbc.queryForObject("select notice from outbox", String.class);
+        decide(
+                at.plusSeconds(601),
+                new Stimulus.NoticeFate(news, 0, Stimulus.Fate.HANDED_OVER, "250 taken"),
                 Optional.empty());
     }
 
