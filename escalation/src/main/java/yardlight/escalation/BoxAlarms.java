@@ -27,6 +27,11 @@ public final class BoxAlarms {
         return new AlarmKey(site, POINT, Verdict.SILENT.condition());
     }
 
+    /** The alarm by which a silence is kept, when it is named by what it is taken for. */
+    static AlarmKey kept(AlarmKey named) {
+        return named.point().equals(POINT) ? silence(named.site()) : named;
+    }
+
     /**
      * The alarm of a silence that several boxes share.
      *

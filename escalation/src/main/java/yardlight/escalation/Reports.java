@@ -105,6 +105,12 @@ final class Reports {
         return new Answer.Done();
     }
 
+    /** An alarm is taken for something else, which may explain others or no longer do so. */
+    void realign(String site) {
+        new ArrayList<>(draft.alarmsAt(site)).forEach(this::align);
+        finish(site);
+    }
+
     /** An alarm is called anew, whatever was answered before. */
     void again(AlarmKey key) {
         Alarm before = draft.alarm(key);
@@ -185,7 +191,7 @@ final class Reports {
             count(after.key().site());
         }
         boolean explains =
-                draft.setup().explains(after.key().site(), after.key().local())
+                draft.setup().explains(after.key().site(), after.key().point() + "/" + after.condition())
                         || BoxAlarms.feed(after.key()).isPresent();
         if (explains && (after.active() != before.active() || after.state() != before.state())) {
             new ArrayList<>(draft.alarmsAt(after.key().site())).forEach(this::align);

@@ -52,6 +52,7 @@ final class Verdicts {
                 Map.of("site", absence.key().site(), "alarm", absence.alarm()),
                 absence.key().local() + " is taken for " + now.verdict().condition() + " now, it was "
                         + before.condition() + ": " + why);
+        reports.realign(absence.key().site());
         boolean news = before == Verdict.POWER_OFF || now.verdict() == Verdict.POWER_OFF;
         if (news && absence.open()) {
             draft.alarm(absence.key())

@@ -92,9 +92,11 @@ final class Withholding {
     }
 
     private boolean active(String site, String local) {
-        Alarm other = draft.alarm(AlarmKey.at(site, local));
+        AlarmKey key = AlarmKey.at(site, local);
+        Alarm other = draft.alarm(BoxAlarms.kept(key));
         // What is itself explained, or being worked on, explains nothing.
         return other.active()
+                && other.condition().equals(key.condition())
                 && other.state() != AlarmState.SUPPRESSED_BY_DESIGN
                 && other.state() != AlarmState.OUT_OF_SERVICE;
     }

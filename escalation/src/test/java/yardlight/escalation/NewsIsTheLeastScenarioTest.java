@@ -39,8 +39,8 @@ class NewsIsTheLeastScenarioTest {
         assertThat(night.news())
                 .containsExactly(
                         "02:22:00 ana Ben Tully has it since 2:20 AM: MESA 9 WATER TANK HIGH-HIGH",
-                        "04:04:00 ben MESA 9 WATER TANK HIGH-HIGH is back to normal 4:02 AM, after 1 h 49 min. Nothing to do.",
-                        "06:00:00 ana MESA 9 WATER TANK HIGH-HIGH is back to normal 4:02 AM, after 1 h 49 min. Nothing to do.");
+                        "04:04:00 ben MESA 9 WATER TANK HIGH-HIGH is back to normal 4:02 AM, after 1 h 49 min. No reply needed.",
+                        "06:00:00 ana MESA 9 WATER TANK HIGH-HIGH is back to normal 4:02 AM, after 1 h 49 min. No reply needed.");
     }
 
     @Test
@@ -114,7 +114,7 @@ class NewsIsTheLeastScenarioTest {
 
         assertThat(night.news())
                 .containsExactly("02:42:00 ana 2 back to normal: MESA 9 INJECTION PUMP OFF normal 2:41 AM;"
-                        + " MESA 9 WATER TANK HIGH-HIGH normal 2:40 AM. Nothing to do.");
+                        + " MESA 9 WATER TANK HIGH-HIGH normal 2:40 AM. No reply needed.");
     }
 
     @Test
@@ -164,7 +164,7 @@ class NewsIsTheLeastScenarioTest {
                 .filteredOn(notice -> notice.state() == NoticeState.QUEUED && notice.purpose() == Purpose.NEWS)
                 .singleElement()
                 .extracting(Notice::text)
-                .isEqualTo("MESA 9 WATER TANK HIGH-HIGH is back to normal 2:20 AM, after 7 min. Nothing to do.");
+                .isEqualTo("MESA 9 WATER TANK HIGH-HIGH is back to normal 2:20 AM, after 7 min. No reply needed.");
     }
 
     private static void report(Simulation simulation, String local, Report report) {

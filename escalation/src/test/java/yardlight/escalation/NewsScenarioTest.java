@@ -33,7 +33,7 @@ class NewsScenarioTest {
 
         assertThat(night.news())
                 .containsExactly(
-                        "02:42:00 ana MESA 9 WATER TANK HIGH-HIGH is back to normal 2:40 AM, after 27 min. Nothing to do.");
+                        "02:42:00 ana MESA 9 WATER TANK HIGH-HIGH is back to normal 2:40 AM, after 27 min. No reply needed.");
     }
 
     @Test
@@ -56,7 +56,7 @@ class NewsScenarioTest {
                 .normal("2026-11-25T02:50", TANK)
                 .run("2026-11-25T12:00");
 
-        String over = "MESA 9 WATER TANK HIGH-HIGH is back to normal 2:50 AM, after 37 min. Nothing to do.";
+        String over = "MESA 9 WATER TANK HIGH-HIGH is back to normal 2:50 AM, after 37 min. No reply needed.";
         assertThat(night.news())
                 .containsExactly(
                         "02:22:00 ana Ben Tully has it since 2:20 AM: MESA 9 WATER TANK HIGH-HIGH",
@@ -86,7 +86,7 @@ class NewsScenarioTest {
 
         assertThat(night.news())
                 .containsExactly(
-                        "02:22:00 ben MESA 9 DOOR OPEN is back to normal 2:20 AM, after 7 min. Nothing to do.");
+                        "02:22:00 ben MESA 9 DOOR OPEN is back to normal 2:20 AM, after 7 min. No reply needed.");
     }
 
     @Test
@@ -102,7 +102,7 @@ class NewsScenarioTest {
                 .active("2026-11-25T02:17:40", TANK)
                 .normal("2026-11-25T02:17:50", TANK)
                 .run("2026-11-25T12:00");
-        assertThat(night.news()).singleElement().asString().endsWith("after 4 min. Nothing to do.");
+        assertThat(night.news()).singleElement().asString().endsWith("after 4 min. No reply needed.");
     }
 
     @Test
@@ -128,7 +128,7 @@ class NewsScenarioTest {
 
         assertThat(night.news())
                 .containsExactly(
-                        "06:00:00 ana MESA 9 PUMP POWER OFF is back to normal 4:23 AM, was off 2 h 10 min. Nothing to do.");
+                        "06:00:00 ana MESA 9 PUMP POWER OFF is back to normal 4:23 AM, was off 2 h 10 min. No reply needed.");
     }
 
     @Test
@@ -144,7 +144,7 @@ class NewsScenarioTest {
         assertThat(night.news())
                 .startsWith(
                         "02:22:00 ana Ben Tully se encarga desde 2:20 AM: MESA 9 WATER TANK ALTO-ALTO",
-                        "02:52:00 ana MESA 9 WATER TANK ALTO-ALTO normal desde 2:50 AM, duro 37 min. No hay que hacer nada.");
+                        "02:52:00 ana MESA 9 WATER TANK ALTO-ALTO normal desde 2:50 AM, duro 37 min. No hace falta responder.");
     }
 
     private static Stimulus beat(boolean pump) {

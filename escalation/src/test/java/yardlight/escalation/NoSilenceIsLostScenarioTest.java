@@ -2,9 +2,11 @@ package yardlight.escalation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.AlarmState;
 import yardlight.escalation.heartbeat.Path;
 
@@ -119,6 +121,37 @@ class NoSilenceIsLostScenarioTest {
                 .shared()
                 .orElseThrow();
         assertThat(shared.sites()).extracting(site -> site.id()).containsExactly("rio-7");
+    }
+
+    /** People name it by what it is taken for, as the API does. */
+    @Test
+    void and_what_it_explains_is_withheld_as_long_as_it_lasts() {
+        night.suppressed("loma-4", "camera", "box/comms-loss")
+                .suppressed("loma-4", "tank", "box/power-off")
+                .box("loma-4-box", "loma-4", "wells", "", true)
+                .box("loma-4-pump", "loma-4", "pump", "", false)
+                .says("loma-4-box", Map.of("wells", true))
+                .minutes(5);
+        night.quiet("loma-4-box").minutes(4);
+        high("camera");
+        high("tank");
+
+        assertThat(night.alarm("loma-4").condition()).isEqualTo("comms-loss");
+        assertThat(state("camera")).isEqualTo(AlarmState.SUPPRESSED_BY_DESIGN);
+        assertThat(state("tank")).isEqualTo(AlarmState.UNACKNOWLEDGED);
+
+        night.back("loma-4-box").minutes(1);
+
+        assertThat(state("camera")).isEqualTo(AlarmState.UNACKNOWLEDGED);
+    }
+
+    private void high(String point) {
+        var key = new AlarmKey("loma-4", point, "high");
+        night.now(new Stimulus.Reported("loma-4-pump", List.of(Fixtures.active(key, Fixtures.at("2026-11-25T01:09")))));
+    }
+
+    private AlarmState state(String point) {
+        return night.play().picture.alarm(new AlarmKey("loma-4", point, "high")).state();
     }
 
     private void link() {

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -107,6 +108,20 @@ final class Silent {
     Silent outOfService(String site) {
         var box = new Point("box", site, "BOX", Optional.empty(), Optional.empty(), Timing.PLAIN, Set.of(), false);
         points.add(box);
+        return this;
+    }
+
+    /** A point that is suppressed by design while another alarm of its site is active. */
+    Silent suppressed(String site, String point, String by) {
+        points.add(new Point(
+                point,
+                site,
+                point.toUpperCase(Locale.ROOT),
+                Optional.empty(),
+                Optional.empty(),
+                Timing.PLAIN,
+                Set.of(by),
+                true));
         return this;
     }
 

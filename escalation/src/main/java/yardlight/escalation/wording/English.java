@@ -169,8 +169,8 @@ final class English implements Phrases {
     }
 
     @Override
-    public String nothingToDo() {
-        return "Nothing to do.";
+    public String noReply() {
+        return "No reply needed.";
     }
 
     @Override

@@ -9,7 +9,7 @@ import java.util.Optional;
 
 /**
  * The text that says what became of what its reader was called for:
- * {@code MESA 9 WATER TANK HIGH-HIGH is back to normal 2:40 AM, after 27 min. Nothing to do.} and
+ * {@code MESA 9 WATER TANK HIGH-HIGH is back to normal 2:40 AM, after 27 min. No reply needed.} and
  * {@code Ben Tully has it since 2:21 AM: MESA 9 WATER TANK HIGH-HIGH}. Of several it gives the count and as many as fit.
  */
 final class NewsText {
@@ -60,7 +60,7 @@ final class NewsText {
         int kept = room.keep(needs(tiding));
         String reset = led(", ", new Account(tiding.worst(), phrases).wantsReset());
         Optional<Ending> ending = answering.map(how -> Ending.of(how, phrases));
-        String end = room.take(ending.map(Ending::code).orElse(reset.isEmpty() ? nothingToDo() : reset));
+        String end = room.take(ending.map(Ending::code).orElse(reset.isEmpty() ? noReply() : reset));
         String length = room.take(led(", ", gsm(length(tiding))));
         String link = ending.map(one -> room.take(one.link())).orElse("");
         room.give(kept);
@@ -70,9 +70,8 @@ final class NewsText {
     private String many(List<Tiding> tidings, Optional<Answering> answering) {
         int over = (int) tidings.stream().filter(one -> one.taken().isEmpty()).count();
         String count = room.take(gsm(phrases.news(over, tidings.size() - over)) + ": ");
-        String end = room.take(answering
-                .map(how -> Ending.of(how, phrases).code())
-                .orElse(over == tidings.size() ? nothingToDo() : ""));
+        String end = room.take(
+                answering.map(how -> Ending.of(how, phrases).code()).orElse(over == tidings.size() ? noReply() : ""));
         var said = new StringBuilder();
         for (Tiding tiding : tidings) {
             String next = room.take((said.isEmpty() ? "" : "; ") + brief(tiding));
@@ -117,8 +116,8 @@ final class NewsText {
                 .orElse("");
     }
 
-    private String nothingToDo() {
-        return ". " + gsm(phrases.nothingToDo());
+    private String noReply() {
+        return ". " + gsm(phrases.noReply());
     }
 
     private static String name(Tiding.Taken taken) {

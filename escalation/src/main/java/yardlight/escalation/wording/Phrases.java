@@ -102,7 +102,8 @@ interface Phrases {
     /** For how long what is over had lasted. */
     String lasted(String condition, String length);
 
-    String nothingToDo();
+    /** What is over wants no answer. */
+    String noReply();
 
     /** Somebody took it on; what comes after it. */
     String hasIt(String name, String time);

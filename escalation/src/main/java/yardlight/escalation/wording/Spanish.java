@@ -189,8 +189,8 @@ final class Spanish implements Phrases {
     }
 
     @Override
-    public String nothingToDo() {
-        return "No hay que hacer nada.";
+    public String noReply() {
+        return "No hace falta responder.";
     }
 
     @Override

@@ -23,7 +23,7 @@ class NewsWordingTest {
     @Test
     void says_that_it_is_over_since_when_and_how_long_it_was() {
         assertThat(text(List.of(over(Made.tank(draft -> draft.state(AlarmState.NORMAL)))), NOTHING))
-                .isEqualTo("MESA 9 WATER TANK HIGH-HIGH is back to normal 2:40 AM, after 27 min. Nothing to do.");
+                .isEqualTo("MESA 9 WATER TANK HIGH-HIGH is back to normal 2:40 AM, after 27 min. No reply needed.");
     }
 
     @Test
@@ -49,7 +49,7 @@ class NewsWordingTest {
 
         assertThat(text)
                 .startsWith("5 back to normal: MESA 9 WATER TANK HIGH-HIGH normal 2:40 AM; MESA 9")
-                .endsWith("2:40 AM. Nothing to do.");
+                .endsWith("2:40 AM. No reply needed.");
     }
 
     @Test
@@ -58,7 +58,7 @@ class NewsWordingTest {
         var many = new Tiding(tiding.worst(), 14, tiding.began(), tiding.over(), Optional.empty(), Optional.empty());
 
         assertThat(text(List.of(many), NOTHING))
-                .isEqualTo("MESA 9 14 alarms are back to normal 2:40 AM, after 27 min. Nothing to do.");
+                .isEqualTo("MESA 9 14 alarms are back to normal 2:40 AM, after 27 min. No reply needed.");
     }
 
     @Test
