@@ -41,7 +41,7 @@ final class Absences {
         var inquiry = new Inquiry(new Witness(box, watch), witnesses(box), draft.now());
         Judgement judgement = inquiry.judgement();
         // Two silences of one path would be one alarm, of which the second ends the first.
-        Optional<Absence> known = candidates(box, inquiry)
+        Optional<Absence> known = candidates(box, inquiry, judgement.verdict())
                 .filter(absence -> fits(absence, box, watch, judgement))
                 .findFirst()
                 .or(() -> draft.absence(path(box, inquiry, judgement.verdict())).filter(Absence::open));
@@ -58,18 +58,27 @@ final class Absences {
                 .toList();
     }
 
-    /** The silences that this one may belong to, those at its own site first: they are one alarm in any case. */
-    private Stream<Absence> candidates(Box box, Inquiry inquiry) {
+    /**
+     * The silences that this one may belong to, those at its own site first: they are one alarm in any case. One that is the
+     * power's belongs to no others by their link, and one that is the link's to none by their feed.
+     */
+    private Stream<Absence> candidates(Box box, Inquiry inquiry, Verdict verdict) {
         String ladder = ladder(box.site());
         Stream<Path> paths = Stream.of(
                         draft.setup().boxesAt(box.site()).stream().flatMap(this::path),
                         box.link().map(link -> Path.link(link, ladder)).stream(),
                         box.feed().map(feed -> Path.feed(feed, ladder)).stream(),
                         Stream.of(Path.Kind.LINK, Path.Kind.FEED)
+                                .filter(kind -> shared(kind, verdict))
                                 .flatMap(kind -> inquiry.quiet(kind).stream())
                                 .flatMap(other -> path(other.box())))
                 .flatMap(one -> one);
         return paths.distinct().flatMap(path -> draft.absence(path).stream()).filter(Absence::open);
+    }
+
+    /** Whether a silence that is taken for this can be that of others who share a link, or a feed. */
+    private static boolean shared(Path.Kind kind, Verdict verdict) {
+        return verdict != (kind == Path.Kind.LINK ? Verdict.POWER_OFF : Verdict.COMMS_LOSS);
     }
 
     private Stream<Path> path(Box box) {
@@ -151,10 +160,10 @@ final class Absences {
     /** What a silence is the silence of: of more than one site only if others of the same ladder went quiet as well. */
     private Path path(Box box, Inquiry inquiry, Verdict verdict) {
         String ladder = ladder(box.site());
-        if (serves(box) && verdict != Verdict.POWER_OFF && elsewhere(box, inquiry.quiet(Path.Kind.LINK))) {
+        if (serves(box) && shared(Path.Kind.LINK, verdict) && elsewhere(box, inquiry.quiet(Path.Kind.LINK))) {
             return Path.link(box.link().orElseThrow(), ladder);
         }
-        if (serves(box) && verdict != Verdict.COMMS_LOSS && elsewhere(box, inquiry.quiet(Path.Kind.FEED))) {
+        if (serves(box) && shared(Path.Kind.FEED, verdict) && elsewhere(box, inquiry.quiet(Path.Kind.FEED))) {
             return Path.feed(box.feed().orElseThrow(), ladder);
         }
         return Path.site(box.site());

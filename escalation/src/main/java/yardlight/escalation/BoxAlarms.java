@@ -5,9 +5,13 @@ import java.util.Optional;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.heartbeat.Path;
 import yardlight.escalation.heartbeat.Verdict;
+import yardlight.escalation.setup.Setup;
 
 /** The alarms that no box names itself: they follow from its heartbeats, and from their absence. */
 public final class BoxAlarms {
+
+    /** The gateway itself is cut off. */
+    public static final AlarmKey OUTSIDE = Setup.carrier("outside");
 
     private static final String POINT = "box";
     private static final String POWER = "power-";

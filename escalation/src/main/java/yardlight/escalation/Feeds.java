@@ -64,8 +64,8 @@ final class Feeds {
             returns.feedBack(box, feed);
         }
         if (news) {
-            Optional<String> words = filling.map(other -> "feed " + other + " is still on: the tanks fill");
-            var measured = new Measured(Optional.empty(), Optional.empty(), Optional.empty(), words);
+            Measured measured = filling.map(other -> Measured.words("feed " + other + " is still on: the tanks fill"))
+                    .orElse(Measured.NOTHING);
             reports.report(
                     new Report(key, Optional.of(box.id()), off, priority, measured, draft.now(), false), Priority.HIGH);
         }

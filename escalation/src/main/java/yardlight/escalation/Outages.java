@@ -29,8 +29,6 @@ final class Outages {
     /** Between the desks of one priority and those of the next, so that the worst goes out first. */
     private static final Duration STEP = Duration.ofSeconds(1);
 
-    private static final int LONGEST_WORDS = 200;
-
     private final Draft draft;
     private final Calls calls;
     private final Carriers carriers;
@@ -63,13 +61,12 @@ final class Outages {
 
     private void report(Stimulus.Carrier said, Reports reports) {
         AlarmKey key = Setup.carrier(said.channel());
-        String words =
-                said.words().substring(0, Math.min(LONGEST_WORDS, said.words().length()));
+        Measured measured = Measured.words(said.words());
         draft.log(
                 Entry.What.CARRIER,
                 Map.of("site", Site.GATEWAY, "channel", said.channel()),
-                "carrier " + said.channel() + (said.down() ? " is down: " : " is back: ") + words);
-        var measured = new Measured(Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(words));
+                "carrier " + said.channel() + (said.down() ? " is down: " : " is back: ")
+                        + measured.text().orElseThrow());
         reports.report(
                 new Report(key, Optional.empty(), said.down(), Optional.empty(), measured, draft.now(), false),
                 Priority.HIGH);

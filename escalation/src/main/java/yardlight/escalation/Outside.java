@@ -4,12 +4,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Measured;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.alarm.Report;
 import yardlight.escalation.heartbeat.BoxWatch;
-import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
 
 /**
@@ -21,7 +19,6 @@ final class Outside {
     /** How long boxes have to be heard again before what was found while we heard nothing is told. */
     static final Duration SETTLE = Duration.ofMinutes(3);
 
-    private static final AlarmKey KEY = Setup.carrier("outside");
     private static final int ENOUGH = 24;
     private static final int FEW = 2;
 
@@ -33,7 +30,7 @@ final class Outside {
 
     /** Whether the gateway is known to be cut off. */
     boolean lost() {
-        return draft.alarm(KEY).reported();
+        return draft.alarm(BoxAlarms.OUTSIDE).reported();
     }
 
     /** Whether it is, now that a box has not been heard in time; says so when that is news. */
@@ -70,10 +67,15 @@ final class Outside {
     }
 
     private void report(Reports reports, boolean active, String words) {
-        var measured = new Measured(Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(words));
-        reports.report(
-                new Report(KEY, Optional.empty(), active, Optional.empty(), measured, draft.now(), false),
-                Priority.HIGH);
+        var report = new Report(
+                BoxAlarms.OUTSIDE,
+                Optional.empty(),
+                active,
+                Optional.empty(),
+                Measured.words(words),
+                draft.now(),
+                false);
+        reports.report(report, Priority.HIGH);
         reports.finish(Site.GATEWAY);
     }
 }

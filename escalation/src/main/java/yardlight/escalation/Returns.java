@@ -68,7 +68,10 @@ final class Returns {
                 .flatMap(draft::absence)
                 .filter(absence -> absence.members().containsKey(box.id()));
         if (known.isEmpty()) {
-            unknown(box, before);
+            // Nearly every sign of life ends here: nothing else is looked up for it.
+            if (before.silent()) {
+                unknown(box);
+            }
             return;
         }
         Absence absence = known.get();
@@ -81,11 +84,11 @@ final class Returns {
     }
 
     /** A silence that was found before silences were kept ends with the last box of its site. */
-    private void unknown(Box box, BoxWatch before) {
+    private void unknown(Box box) {
         boolean others = draft.setup().boxesAt(box.site()).stream()
                 .anyMatch(
                         other -> draft.box(other.id()).filter(BoxWatch::silent).isPresent());
-        if (before.silent() && !others) {
+        if (!others) {
             verdicts.end(BoxAlarms.silence(box.site()), box);
             reports.finish(box.site());
         }

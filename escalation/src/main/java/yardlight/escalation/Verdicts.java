@@ -16,8 +16,6 @@ import yardlight.escalation.setup.Box;
 /** What a silence is taken for, written on its alarm, and who has to hear when that changes. */
 final class Verdicts {
 
-    private static final int LONGEST_WORDS = 200;
-
     private final Draft draft;
     private final Reports reports;
     private final Notices notices;
@@ -80,10 +78,9 @@ final class Verdicts {
     }
 
     private static Measured measured(Judgement judgement) {
-        Optional<String> words = Optional.of(String.join("; ", judgement.reasons()))
-                .filter(text -> !text.isEmpty())
-                .map(text -> text.substring(0, Math.min(LONGEST_WORDS, text.length())));
-        return new Measured(Optional.empty(), Optional.empty(), Optional.empty(), words);
+        return judgement.reasons().isEmpty()
+                ? Measured.NOTHING
+                : Measured.words(String.join("; ", judgement.reasons()));
     }
 
     static String words(Judgement judgement) {

@@ -114,4 +114,21 @@ class SharedSilenceScenarioTest {
         assertThat(other.alarm("loma-4").repeats()).isEqualTo(3);
         assertThat(other.alarm("loma-4").occurrence()).isEqualTo(1);
     }
+
+    @Test
+    void a_box_without_power_does_not_make_power_of_another_one_on_its_link() {
+        Silent other = new Silent()
+                .box("loma-4-box", "loma-4", "mains", "hub", false)
+                .box("pico-2-box", "pico-2", "wells", "hub", false)
+                .box("pico-2-pump", "pico-2", "pump", "", true)
+                .minutes(5);
+        other.quiet("loma-4-box").minutes(1);
+        other.says("pico-2-box", Map.of("wells", false))
+                .says("pico-2-pump", Map.of("wells", false))
+                .minutes(1);
+        other.quiet("pico-2-box").minutes(5);
+
+        assertThat(other.absence("pico-2").verdict()).isEqualTo(Verdict.POWER_OFF);
+        assertThat(other.absence("loma-4").verdict()).isNotEqualTo(Verdict.POWER_OFF);
+    }
 }

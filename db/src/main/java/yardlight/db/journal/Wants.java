@@ -84,12 +84,18 @@ public final class Wants {
     }
 
     private void reported(Stimulus.Reported posted) {
-        boxes.add(posted.box());
+        heard(posted.box());
         posted.reports().forEach(report -> alarm(report.key()));
     }
 
+    /** What every sign of life asks for. */
+    private void heard(String box) {
+        boxes.add(box);
+        alarms.add(BoxAlarms.OUTSIDE);
+    }
+
     private void beat(Stimulus.Beat beat) {
-        boxes.add(beat.box());
+        heard(beat.box());
         Box box = setup.boxes().get(beat.box());
         Set<String> feeds = beat.heartbeat().feeds().keySet();
         if (box != null && !feeds.isEmpty()) {

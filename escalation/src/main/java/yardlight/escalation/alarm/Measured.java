@@ -17,6 +17,14 @@ public record Measured(
     public static final Measured NOTHING =
             new Measured(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
+    private static final int LONGEST_WORDS = 200;
+
+    /** Nothing but words, as many of them as there is room for. */
+    public static Measured words(String words) {
+        String kept = words.substring(0, Math.min(LONGEST_WORDS, words.length()));
+        return new Measured(Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(kept));
+    }
+
     /** These numbers, or the ones before if nothing came with the report: a bare repeat does not unmeasure anything. */
     public Measured orElse(Measured before) {
         return equals(NOTHING) ? before : this;
