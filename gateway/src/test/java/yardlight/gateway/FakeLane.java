@@ -76,4 +76,9 @@ public final class FakeLane implements Lane {
     public Answer setup(String document, Stimulus.SetupChanged change) {
         return decide(change);
     }
+
+    @Override
+    public Answer setup(String document, Stimulus.SetupChanged change, int seen) {
+        return decide(change);
+    }
 }

@@ -1,6 +1,8 @@
 package yardlight.db.setup;
 
+import java.util.List;
 import java.util.Optional;
+import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Repository;
 
 /** Reads the setup document as it is and as it was. */
@@ -20,5 +22,14 @@ public class SetupVersions {
 
     public Optional<SetupVersion> byVersion(int version) {
         return rows.findById(version).map(SetupVersionRow::version);
+    }
+
+    /**
+     * The newest ones without their documents, newest first.
+     *
+     * @param before only versions below this one
+     */
+    public List<SetupEdit> edits(int before, int most) {
+        return rows.edits(before, Limit.of(most));
     }
 }

@@ -30,7 +30,6 @@ class BoardPage {
     String board(Model model, HttpServletRequest request) {
         model.addAttribute("sheet", sheets.now());
         model.addAttribute("mayAnswer", request.isUserInRole("HAND") || request.isUserInRole("OWNER"));
-        model.addAttribute("login", request.getRemoteUser());
         return "board";
     }
 

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
@@ -75,7 +76,12 @@ final class JournalLane implements Lane, Intake, LogBook, LaneProbe {
 
     @Override
     public Answer setup(String document, Stimulus.SetupChanged change) {
-        return await(offer(new SetupWork(document, change)));
+        return await(offer(new SetupWork(document, change, OptionalInt.empty())));
+    }
+
+    @Override
+    public Answer setup(String document, Stimulus.SetupChanged change, int seen) {
+        return await(offer(new SetupWork(document, change, OptionalInt.of(seen))));
     }
 
     @Override

@@ -39,4 +39,12 @@ public interface Lane {
      * @param document as it was handed in, and as the next start reads it
      */
     Answer setup(String document, Stimulus.SetupChanged change);
+
+    /**
+     * The same, if the setup that holds is still the one that was looked at; nothing is stored otherwise.
+     *
+     * @param seen the version of it; 0 when there was none
+     * @return a refusal when another version holds by now
+     */
+    Answer setup(String document, Stimulus.SetupChanged change, int seen);
 }

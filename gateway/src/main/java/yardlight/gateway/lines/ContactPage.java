@@ -32,7 +32,6 @@ class ContactPage {
         Contact contact = people.one(id);
         model.addAttribute("sheet", ContactSheets.of(contact, people.lines(contact, request), clock.instant()));
         model.addAttribute("mayTest", request.isUserInRole("HAND") || request.isUserInRole("OWNER"));
-        model.addAttribute("login", request.getRemoteUser());
         return "contact";
     }
 

@@ -51,7 +51,7 @@ class PeopleDoor {
         AuthenticationEntryPoint page = new LoginUrlAuthenticationEntryPoint("/login");
         return http.authenticationManager(signIn)
                 .authorizeHttpRequests(PeopleDoor::rights)
-                .headers(SafeHeaders::set)
+                .headers(SafeHeaders::setWithScripts)
                 .csrf(csrf ->
                         csrf.csrfTokenRepository(tokens()).requireCsrfProtectionMatcher(PeopleDoor::couldBeForged))
                 .requestCache(cache -> cache.requestCache(new NullRequestCache()))
@@ -72,7 +72,7 @@ class PeopleDoor {
         requests.requestMatchers("/login", "/yardlight.css", "/yardlight.svg", "/error")
                 .permitAll();
         // Browsers fetch these without a login, and again when nobody is signed in.
-        requests.requestMatchers("/phone.js", "/phone-worker.js", "/phone-app.json")
+        requests.requestMatchers("/phone.js", "/phone-worker.js", "/phone-app.json", "/webjars/**")
                 .permitAll();
         requests.requestMatchers("/actuator/health/**", "/v3/api-docs/**", "/v3/api-docs.yaml")
                 .permitAll();

@@ -1,10 +1,8 @@
 package yardlight.gateway.push;
 
 import jakarta.servlet.http.HttpServletRequest;
-import jakarta.servlet.http.HttpServletResponse;
 import java.security.Principal;
 import java.util.List;
-import java.util.Locale;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -15,7 +13,6 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.View;
 import org.springframework.web.servlet.view.RedirectView;
 import yardlight.escalation.setup.Contact;
-import yardlight.gateway.problem.SafeHeaders;
 
 /**
  * The page on which somebody has their own browser subscribe. The browser makes the address of the line; the owner may have it
@@ -24,8 +21,6 @@ import yardlight.gateway.problem.SafeHeaders;
 @Controller
 @RequestMapping("/phone")
 class PhonePage {
-
-    private static final String SPANISH = "es";
 
     private final PushDesk desk;
     private final PhoneLines lines;
@@ -36,13 +31,10 @@ class PhonePage {
     }
 
     @GetMapping(produces = "text/html")
-    String show(Model model, HttpServletRequest request, HttpServletResponse response, Locale locale) {
-        SafeHeaders.allowScripts(response);
+    String show(Model model, HttpServletRequest request) {
         List<Contact> people = request.isUserInRole("OWNER") ? lines.people() : List.of();
         model.addAttribute("key", desk.publicKey().orElse(""));
         model.addAttribute("people", people);
-        model.addAttribute("login", request.getRemoteUser());
-        model.addAttribute("language", locale.getLanguage().equals(SPANISH) ? SPANISH : "en");
         return "phone";
     }
 

@@ -33,8 +33,8 @@ public final class SetupText {
             return stored;
         }
         return format == Format.JSON
-                ? written(JSON, Document.setupYaml(stored))
-                : written(YAML, Document.setupJson(stored));
+                ? written(JSON, Document.setupYaml(stored).root())
+                : written(YAML, Document.setupJson(stored).root());
     }
 
     /** In which format a stored document is: what can be read as JSON is JSON, everything else YAML. */
@@ -52,10 +52,15 @@ public final class SetupText {
         return format(stored) == Format.JSON ? Document.setupJson(stored) : Document.setupYaml(stored);
     }
 
-    private static String written(TokenStreamFactory factory, Document document) {
+    /** A tree as a document in YAML. */
+    public static String yaml(Node root) {
+        return written(YAML, root);
+    }
+
+    private static String written(TokenStreamFactory factory, Node root) {
         var text = new StringWriter();
         try (JsonGenerator generator = factory.createGenerator(ObjectWriteContext.empty(), text)) {
-            write(generator, document.root());
+            write(generator, root);
         }
         return text.toString();
     }

@@ -1,6 +1,5 @@
 package yardlight.gateway.silence;
 
-import jakarta.servlet.http.HttpServletRequest;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -46,7 +45,7 @@ class SilencesPage {
     }
 
     @GetMapping(path = "/silences", produces = "text/html")
-    String show(Model model, HttpServletRequest request) {
+    String show(Model model) {
         Instant now = clock.instant();
         List<Tally> tally = silences.tally(now.minus(SilencesController.YEAR));
         model.addAttribute("right", right(tally));
@@ -55,7 +54,6 @@ class SilencesPage {
                 "cards",
                 silences.newest(MOST).stream().map(one -> card(one, now)).toList());
         model.addAttribute("months", months(now));
-        model.addAttribute("login", request.getRemoteUser());
         return "silences";
     }
 

@@ -72,6 +72,7 @@ class RightsTest {
         decided.put("GET /a/{token}", Who.ANYBODY);
         decided.put("POST /a/{token}", Who.ANYBODY);
         decided.put("GET /", Who.READER_UP);
+        decided.put("GET /live", Who.READER_UP);
         decided.put("POST /alarms/{id}/acknowledge", Who.HAND_UP);
         decided.put("GET /login", Who.ANYBODY);
         decided.put("GET /v3/api-docs", Who.ANYBODY);
@@ -89,7 +90,8 @@ class RightsTest {
             "GET /yardlight.svg", Who.ANYBODY,
             "GET /phone.js", Who.ANYBODY,
             "GET /phone-worker.js", Who.ANYBODY,
-            "GET /phone-app.json", Who.ANYBODY);
+            "GET /phone-app.json", Who.ANYBODY,
+            "GET /webjars/htmx.org/2.0.10/dist/htmx.min.js", Who.ANYBODY);
 
     @Test
     void are_decided_for_every_address() {

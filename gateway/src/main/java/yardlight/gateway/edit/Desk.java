@@ -1,0 +1,163 @@
+package yardlight.gateway.edit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.springframework.stereotype.Component;
+import yardlight.db.setup.SetupVersion;
+import yardlight.db.setup.SetupVersions;
+import yardlight.escalation.Answer;
+import yardlight.escalation.Stimulus;
+import yardlight.escalation.setup.Setup;
+import yardlight.gateway.document.Document;
+import yardlight.gateway.document.Faults;
+import yardlight.gateway.document.Node;
+import yardlight.gateway.lane.Lane;
+import yardlight.gateway.problem.Fault;
+import yardlight.gateway.setup.SetupReader;
+import yardlight.gateway.setup.SetupText;
+
+/**
+ * Changes pieces of the setup. Two people who change different pieces do not disturb each other; who changes a piece that
+ * somebody else has changed since it was looked at is told what changed, and stores nothing.
+ */
+@Component
+public class Desk {
+
+    /** Somebody may store in between again and again; after so many tries it is told like any other change. */
+    private static final int TRIES = 3;
+
+    private static final Pattern PLACE = Pattern.compile("#/(\\w+)/(\\d+)(?:/(.*))?");
+
+    private final SetupVersions versions;
+    private final SetupReader reader;
+    private final Lane lane;
+
+    Desk(SetupVersions versions, SetupReader reader, Lane lane) {
+        this.versions = versions;
+        this.reader = reader;
+        this.lane = lane;
+    }
+
+    /**
+     * The setup as it is looked at.
+     *
+     * @param version 0 when there is none yet
+     */
+    public record Look(int version, SetupTree tree) {}
+
+    /** The setup that holds now. */
+    public Look look() {
+        return versions.newest().map(Desk::look).orElse(new Look(0, SetupTree.EMPTY));
+    }
+
+    /** One that held once; what is not known (any more) counts as nothing at all. */
+    Look look(int version) {
+        return versions.byVersion(version).map(Desk::look).orElse(new Look(version, SetupTree.EMPTY));
+    }
+
+    private static Look look(SetupVersion stored) {
+        Document document = SetupText.document(stored.document());
+        return document.root() instanceof Node.Members root
+                ? new Look(stored.version(), new SetupTree(root))
+                : new Look(stored.version(), SetupTree.EMPTY);
+    }
+
+    /** What these wishes would make of the setup that holds now, and what would be wrong with it; stores nothing. */
+    public Trial attempt(List<Piece> wishes) {
+        return attempt(look(), wishes);
+    }
+
+    /**
+     * A setup that is not stored.
+     *
+     * @param setup empty when something is wrong with it
+     */
+    public record Trial(Look base, SetupTree tree, Optional<Setup> setup, List<Saved.Mistake> mistakes) {}
+
+    private Trial attempt(Look base, List<Piece> wishes) {
+        SetupTree tree = base.tree();
+        for (Piece wish : wishes) {
+            tree = tree.with(wish);
+        }
+        var faults = new Faults();
+        Optional<Setup> setup = reader.read(new Document(tree.root(), List.of(), true), "#", faults);
+        SetupTree made = tree;
+        return new Trial(
+                base,
+                made,
+                setup,
+                faults.list().stream().map(fault -> mistake(made, fault)).toList());
+    }
+
+    /**
+     * Stores these pieces as they are wanted, all of them or none.
+     *
+     * @param seen the version that was looked at
+     * @param by login of the person
+     */
+    public Saved save(int seen, List<Piece> wishes, String by) {
+        for (int i = 0; i < TRIES; i++) {
+            Look now = look();
+            Optional<Saved.Overtaken> overtaken = overtaken(seen, now, wishes);
+            if (overtaken.isPresent()) {
+                return overtaken.get();
+            }
+            Trial trial = attempt(now, wishes);
+            if (trial.setup().isEmpty()) {
+                return new Saved.Wrong(trial.mistakes());
+            }
+            OptionalInt version = store(trial, by);
+            if (version.isPresent()) {
+                return new Saved.Stored(version.getAsInt());
+            }
+        }
+        return overtaken(seen, look(), wishes, true).orElseThrow();
+    }
+
+    private OptionalInt store(Trial trial, String by) {
+        String text = SetupText.yaml(trial.tree().root());
+        int seen = trial.base().version();
+        Answer answer = lane.setup(text, new Stimulus.SetupChanged(trial.setup().orElseThrow(), by), seen);
+        return answer instanceof Answer.Refusal ? OptionalInt.empty() : OptionalInt.of(seen + 1);
+    }
+
+    private Optional<Saved.Overtaken> overtaken(int seen, Look now, List<Piece> wishes) {
+        return overtaken(seen, now, wishes, false);
+    }
+
+    private Optional<Saved.Overtaken> overtaken(int seen, Look now, List<Piece> wishes, boolean anyhow) {
+        if (now.version() == seen && !anyhow) {
+            return Optional.empty();
+        }
+        SetupTree then = look(seen).tree();
+        var changes = new ArrayList<Saved.Changed>();
+        for (Piece wish : wishes) {
+            Piece before = then.piece(wish.part(), wish.key());
+            Piece after = now.tree().piece(wish.part(), wish.key());
+            if (!before.equals(after)) {
+                changes.add(Saved.Changed.of(before, after));
+            }
+        }
+        return changes.isEmpty() && !anyhow
+                ? Optional.empty()
+                : versions.newest()
+                        .map(newest -> new Saved.Overtaken(newest.version(), newest.by(), newest.at(), changes));
+    }
+
+    private static Saved.Mistake mistake(SetupTree tree, Fault fault) {
+        Matcher place = PLACE.matcher(fault.place());
+        if (place.matches()) {
+            for (Part part : Part.values()) {
+                if (part.word().equals(place.group(1))) {
+                    String field = Optional.ofNullable(place.group(3)).orElse("");
+                    return new Saved.Mistake(tree.at(part, Integer.parseInt(place.group(2))), field, fault.detail());
+                }
+            }
+        }
+        return new Saved.Mistake(Optional.empty(), fault.place().replaceFirst("^#/?", ""), fault.detail());
+    }
+}

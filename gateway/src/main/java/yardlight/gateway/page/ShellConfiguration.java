@@ -1,0 +1,56 @@
+package yardlight.gateway.page;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.web.servlet.HandlerInterceptor;
+import org.springframework.web.servlet.LocaleResolver;
+import org.springframework.web.servlet.ModelAndView;
+import org.springframework.web.servlet.config.annotation.InterceptorRegistry;
+import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
+import org.springframework.web.servlet.i18n.AcceptHeaderLocaleResolver;
+import org.springframework.web.servlet.support.RequestContextUtils;
+
+/** Gives every page that a template makes its {@link Shell}, and every request one of the two languages. */
+@Configuration(proxyBeanMethods = false)
+class ShellConfiguration implements WebMvcConfigurer {
+
+    private static final Locale SPANISH = Locale.forLanguageTag("es");
+
+    /** As the browser asks; English where it asks for neither. */
+    @Bean
+    static LocaleResolver localeResolver() {
+        var resolver = new AcceptHeaderLocaleResolver();
+        resolver.setSupportedLocales(List.of(Locale.ENGLISH, SPANISH));
+        resolver.setDefaultLocale(Locale.ENGLISH);
+        return resolver;
+    }
+
+    @Override
+    public void addInterceptors(InterceptorRegistry registry) {
+        registry.addInterceptor(new Dressing());
+    }
+
+    private static final class Dressing implements HandlerInterceptor {
+
+        @Override
+        public void postHandle(
+                HttpServletRequest request, HttpServletResponse response, Object handler, ModelAndView page) {
+            if (page != null && page.getViewName() != null) {
+                page.addObject("shell", shell(request));
+            }
+        }
+
+        private static Shell shell(HttpServletRequest request) {
+            return new Shell(
+                    Optional.ofNullable(request.getRemoteUser()).orElse(""),
+                    request.isUserInRole("OWNER"),
+                    request.isUserInRole("OWNER") || request.isUserInRole("HAND"),
+                    RequestContextUtils.getLocale(request).getLanguage());
+        }
+    }
+}
