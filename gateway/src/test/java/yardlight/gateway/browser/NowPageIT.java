@@ -2,6 +2,7 @@ package yardlight.gateway.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
+import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -41,12 +42,13 @@ class NowPageIT {
     @EnumSource(Look.class)
     void shows_an_alarm_without_being_loaded_again(Look look) {
         String point = "tank-" + look.word();
+        String name = "TANK " + look.word().replace('-', ' ').toUpperCase(Locale.ROOT);
         try (var visit = Visit.to(port, look).signIn("owner")) {
-            assertThat(visit.page().locator("body")).not().containsText(point);
+            assertThat(visit.page().locator("body")).not().containsText(name);
 
             post(point);
 
-            assertThat(visit.page().locator("#now")).containsText(point);
+            assertThat(visit.page().locator("#now")).containsText(name);
             visit.check("now");
         }
     }

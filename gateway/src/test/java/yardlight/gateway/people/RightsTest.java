@@ -125,7 +125,7 @@ class RightsTest {
         String[] parts = address.replaceAll("\\{\\w+}", "none").split(" ");
         HttpMethod method = HttpMethod.valueOf(parts[0]);
         var request = login.isEmpty() ? doors.stranger(method, parts[1]) : doors.as(login, method, parts[1]);
-        int status = request.accept("*/*").exchange().getResponse().getStatus();
+        int status = request.accept("*/*").asyncExchange().getResponse().getStatus();
         return switch (status) {
             case 401 -> "who are you";
             case 403 -> "not you";
