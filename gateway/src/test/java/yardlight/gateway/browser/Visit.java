@@ -79,9 +79,7 @@ public final class Visit implements AutoCloseable {
      * @param name of the picture
      */
     public void check(String name) {
-        page.screenshot(new Page.ScreenshotOptions()
-                .setFullPage(true)
-                .setPath(PICTURES.resolve(name + "-" + look.word() + ".png")));
+        picture(name);
         assertThat(page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth"))
                 .as(name + ": pixels to scroll sideways")
                 .isEqualTo(0);
@@ -93,6 +91,14 @@ public final class Visit implements AutoCloseable {
                 .map(rule -> rule.getId() + " (" + rule.getHelp() + ") at "
                         + rule.getNodes().stream().map(node -> node.getHtml()).toList())
                 .isEmpty();
+    }
+
+    /** Of the whole page, in a window as high as that: what stays at the window's edge then stands at the page's. */
+    private void picture(String name) {
+        Number height = (Number) page.evaluate("document.documentElement.scrollHeight");
+        page.setViewportSize(look.width, Math.max(look.height, height.intValue()));
+        page.screenshot(new Page.ScreenshotOptions().setPath(PICTURES.resolve(name + "-" + look.word() + ".png")));
+        page.setViewportSize(look.width, look.height);
     }
 
     /** Forgets what scripts complained of so far, for a test that provokes it. */
