@@ -69,7 +69,7 @@ class PeopleDoor {
             AuthorizeHttpRequestsConfigurer<HttpSecurity>.AuthorizationManagerRequestMatcherRegistry requests) {
         requests.dispatcherTypeMatchers(DispatcherType.ERROR, DispatcherType.ASYNC)
                 .permitAll();
-        requests.requestMatchers("/login", "/yardlight.css", "/yardlight.svg", "/error")
+        requests.requestMatchers("/login", "/yardlight.css", "/yardlight.svg", "/yardlight-*.png", "/error")
                 .permitAll();
         // Browsers fetch these without a login, and again when nobody is signed in.
         requests.requestMatchers("/phone.js", "/phone-worker.js", "/phone-app.json", "/webjars/**")

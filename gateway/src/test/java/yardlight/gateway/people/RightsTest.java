@@ -81,17 +81,18 @@ class RightsTest {
     }
 
     /** Addresses that are not request mappings. */
-    private static final Map<String, Who> BESIDES = Map.of(
-            "GET /actuator/health", Who.ANYBODY,
-            "GET /actuator/health/readiness", Who.ANYBODY,
-            "GET /actuator/health/liveness", Who.ANYBODY,
-            "GET /actuator/prometheus", Who.READER_UP,
-            "GET /yardlight.css", Who.ANYBODY,
-            "GET /yardlight.svg", Who.ANYBODY,
-            "GET /phone.js", Who.ANYBODY,
-            "GET /phone-worker.js", Who.ANYBODY,
-            "GET /phone-app.json", Who.ANYBODY,
-            "GET /webjars/htmx.org/2.0.10/dist/htmx.min.js", Who.ANYBODY);
+    private static final Map<String, Who> BESIDES = Map.ofEntries(
+            Map.entry("GET /actuator/health", Who.ANYBODY),
+            Map.entry("GET /actuator/health/readiness", Who.ANYBODY),
+            Map.entry("GET /actuator/health/liveness", Who.ANYBODY),
+            Map.entry("GET /actuator/prometheus", Who.READER_UP),
+            Map.entry("GET /yardlight.css", Who.ANYBODY),
+            Map.entry("GET /yardlight.svg", Who.ANYBODY),
+            Map.entry("GET /phone.js", Who.ANYBODY),
+            Map.entry("GET /phone-worker.js", Who.ANYBODY),
+            Map.entry("GET /phone-app.json", Who.ANYBODY),
+            Map.entry("GET /webjars/htmx.org/2.0.10/dist/htmx.min.js", Who.ANYBODY),
+            Map.entry("GET /yardlight-192.png", Who.ANYBODY));
 
     @Test
     void are_decided_for_every_address() {

@@ -67,6 +67,6 @@ class SilencesPageTest {
                 .hasStatus(200)
                 .bodyText()
                 .contains("How the deadlines did")
-                .contains("mesa-9-box, November 2026: 1 alarm, 1 wrong, found after 130 s");
+                .contains("mesa-9-box, November 2026: alarms 1, of them wrong 1, found after 130 s");
     }
 }

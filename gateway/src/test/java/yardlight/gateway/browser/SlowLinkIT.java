@@ -1,0 +1,95 @@
+package yardlight.gateway.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.gson.JsonObject;
+import com.microsoft.playwright.CDPSession;
+import com.microsoft.playwright.Page;
+import java.util.Arrays;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.test.context.DynamicPropertyRegistry;
+import org.springframework.test.context.DynamicPropertySource;
+import yardlight.gateway.Web;
+import yardlight.gateway.WholeGateway;
+import yardlight.gateway.setup.Documents;
+
+/**
+ * The pages over a slow mobile link, by a browser that has nothing of them yet: 1.6 Mbit/s and 150 ms, which Chromium's
+ * developer tools impose on each request. What a phone's own processor adds is not in it.
+ */
+@SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT)
+class SlowLinkIT {
+
+    private static final int BYTES_PER_SECOND = 1_600_000 / 8;
+    private static final int LATENCY_MILLIS = 150;
+    private static final int MOST_MILLIS = 1_500;
+    private static final int MOST_BYTES = 100_000;
+    private static final int TRIES = 3;
+
+    private final int port;
+    private final Web web;
+
+    @Autowired
+    SlowLinkIT(@LocalServerPort int port) {
+        this.port = port;
+        this.web = new Web(port);
+    }
+
+    @DynamicPropertySource
+    static void settings(DynamicPropertyRegistry registry) {
+        WholeGateway.settings(registry);
+    }
+
+    @BeforeEach
+    void set_up() {
+        web.put("/api/v1/setup", "application/yaml", Documents.CONTRACT, Web.owner());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/", "/silences"})
+    void shows_each_page_within_a_second_and_a_half_and_in_less_than_100_kB(String path) {
+        var paints = new double[TRIES];
+        double bytes = 0;
+        try (var visit = Visit.to(port, Look.PHONE_BY_DAY).signIn("owner")) {
+            CDPSession tools = visit.page().context().newCDPSession(visit.page());
+            slow(tools);
+            for (int i = 0; i < TRIES; i++) {
+                tools.send("Network.clearBrowserCache");
+                Page page = visit.open(path);
+                page.waitForFunction("performance.getEntriesByName('first-contentful-paint').length > 0");
+                paints[i] = number(page, "performance.getEntriesByName('first-contentful-paint')[0].startTime");
+                bytes = number(
+                        page,
+                        "[...performance.getEntriesByType('navigation'), ...performance.getEntriesByType('resource')]"
+                                + ".reduce((sum, one) => sum + one.transferSize, 0)");
+            }
+        }
+        Arrays.sort(paints);
+        double median = paints[TRIES / 2];
+        System.out.printf(
+                "%s: first paint after %.0f ms (limit %d), %.0f bytes (limit %d)%n",
+                path, median, MOST_MILLIS, bytes, MOST_BYTES);
+
+        assertThat(median).as("ms to the first paint of " + path).isLessThan(MOST_MILLIS);
+        assertThat(bytes).as("bytes of " + path).isLessThan(MOST_BYTES);
+    }
+
+    private static void slow(CDPSession tools) {
+        tools.send("Network.enable");
+        var conditions = new JsonObject();
+        conditions.addProperty("offline", false);
+        conditions.addProperty("latency", LATENCY_MILLIS);
+        conditions.addProperty("downloadThroughput", BYTES_PER_SECOND);
+        conditions.addProperty("uploadThroughput", BYTES_PER_SECOND);
+        tools.send("Network.emulateNetworkConditions", conditions);
+    }
+
+    private static double number(Page page, String expression) {
+        return ((Number) page.evaluate(expression)).doubleValue();
+    }
+}
