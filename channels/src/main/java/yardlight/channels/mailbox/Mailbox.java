@@ -35,6 +35,8 @@ public final class Mailbox implements Receiver {
     private static final Duration LONGEST_PAUSE = Duration.ofMinutes(1);
     /** A session that ended before it was as old says nothing for the next one. */
     private static final Duration STEADY = Duration.ofSeconds(10);
+    /** The first wait after something has come; each after it is twice as long as the one before. */
+    private static final Duration FIRST_WAIT = Duration.ofSeconds(1);
     /** Until it is asked again. */
     private static final Duration NOT_OUR_TURN = Duration.ofSeconds(2);
     /** Servers lock who comes with a wrong password again and again. */
@@ -156,16 +158,25 @@ public final class Mailbox implements Receiver {
             return LONGEST_PAUSE;
         }
 
+        /**
+         * A server may say nothing of what comes between our last look and the wait for its word. So the wait after a mail is
+         * short, and what came with the next one is not late by more than the time since.
+         */
         private void stay(Visit now, Inbox inbox) throws MessagingException, IOException {
             boolean waits = now.canWait();
+            Duration wait = FIRST_WAIT;
+            int known = 0;
             while (!closed && turn.getAsBoolean()) {
                 int before = now.count();
                 boolean all = round.go(now, inbox);
                 boolean more = now.count() != before;
+                wait = before == known ? wait : FIRST_WAIT;
+                known = before;
                 if (!all) {
-                    rest(settings.poll().compareTo(LONGEST_PAUSE) < 0 ? settings.poll() : LONGEST_PAUSE);
+                    rest(shorter(settings.poll(), LONGEST_PAUSE));
                 } else if (!more && waits) {
-                    now.await(settings.poll());
+                    now.await(shorter(settings.poll(), wait));
+                    wait = shorter(settings.poll(), wait.multipliedBy(2));
                 } else if (!more) {
                     rest(settings.poll());
                 }
@@ -180,8 +191,11 @@ public final class Mailbox implements Receiver {
         }
 
         private static Duration longer(Duration pause) {
-            Duration doubled = pause.isZero() ? FIRST_PAUSE : pause.multipliedBy(2);
-            return doubled.compareTo(LONGEST_PAUSE) < 0 ? doubled : LONGEST_PAUSE;
+            return shorter(pause.isZero() ? FIRST_PAUSE : pause.multipliedBy(2), LONGEST_PAUSE);
+        }
+
+        private static Duration shorter(Duration one, Duration other) {
+            return one.compareTo(other) < 0 ? one : other;
         }
 
         /** Whether to go on. */

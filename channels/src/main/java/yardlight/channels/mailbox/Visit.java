@@ -8,6 +8,8 @@ import jakarta.mail.Message;
 import jakarta.mail.MessagingException;
 import jakarta.mail.Session;
 import jakarta.mail.UIDFolder;
+import jakarta.mail.event.MessageCountAdapter;
+import jakarta.mail.event.MessageCountEvent;
 import jakarta.mail.internet.MimeMessage;
 import jakarta.mail.search.FlagTerm;
 import java.io.ByteArrayInputStream;
@@ -55,6 +57,7 @@ final class Visit {
     private final Session session;
     private final IMAPStore store;
     private IMAPFolder folder;
+    private volatile boolean waiting;
 
     Visit(MailboxSettings settings, ScheduledExecutorService timer) {
         this.settings = settings;
@@ -77,6 +80,7 @@ final class Visit {
             }
             folder = (IMAPFolder) store.getFolder(settings.folder());
             folder.open(Folder.READ_WRITE);
+            folder.addMessageCountListener(new Bell());
             return folder;
         });
     }
@@ -137,13 +141,18 @@ final class Visit {
                 (Boolean) folder.doCommand(protocol -> protocol.hasCapability("IDLE")));
     }
 
-    /** Waits until the server says that something has changed, and at most so long: RFC 2177. */
+    /**
+     * Waits until the server says that something has changed, and at most so long: RFC 2177. Of what came since the last
+     * command a server may tell or not.
+     */
     void await(Duration most) throws MessagingException, IOException {
         within(most.plus(settings.timeouts().whole()), () -> {
+            waiting = true;
             Future<?> end = timer.schedule(this::nudge, most.toMillis(), TimeUnit.MILLISECONDS);
             try {
                 folder.idle(true);
             } finally {
+                waiting = false;
                 end.cancel(false);
             }
             return folder;
@@ -227,5 +236,19 @@ final class Visit {
             properties.put("mail.imap.auth.mechanisms", "XOAUTH2");
         }
         return properties;
+    }
+
+    /**
+     * Ends a wait for what the server tells of before it lets us wait: the library takes note of it and waits all the same.
+     * On a thread of the library's, for the two of the timer may be needed.
+     */
+    private final class Bell extends MessageCountAdapter {
+
+        @Override
+        public void messagesAdded(MessageCountEvent e) {
+            if (waiting) {
+                nudge();
+            }
+        }
     }
 }

@@ -40,10 +40,8 @@ class GreenMailboxIT {
 
     @BeforeEach
     void open() {
-        post = new GreenMail(new ServerSetup[] {
-            new ServerSetup(0, "127.0.0.1", ServerSetup.PROTOCOL_IMAP),
-            new ServerSetup(0, "127.0.0.1", ServerSetup.PROTOCOL_IMAPS)
-        });
+        post = new GreenMail(
+                new ServerSetup[] {door(0, ServerSetup.PROTOCOL_IMAP), door(0, ServerSetup.PROTOCOL_IMAPS)});
         post.start();
         user = post.setUser(Mails.OWN, "yardlight", "pass word");
     }
@@ -152,7 +150,7 @@ class GreenMailboxIT {
 
         post.stop();
         await().atMost(LONG).until(() -> mailbox.health().state() == Health.State.TROUBLED);
-        post = new GreenMail(new ServerSetup(port, "127.0.0.1", ServerSetup.PROTOCOL_IMAP));
+        post = new GreenMail(door(port, ServerSetup.PROTOCOL_IMAP));
         post.start();
         user = post.setUser(Mails.OWN, "yardlight", "pass word");
         lies("OK 47", new Date());
@@ -185,6 +183,12 @@ class GreenMailboxIT {
         assertThat(mailbox.health().sentence())
                 .contains("the login was not taken")
                 .doesNotContain("hunter2");
+    }
+
+    private static ServerSetup door(int port, String protocol) {
+        var door = new ServerSetup(port, "127.0.0.1", protocol);
+        door.setServerStartupTimeout(LONG.toMillis());
+        return door;
     }
 
     private MailboxSettings secured(String certificate) {

@@ -10,8 +10,10 @@ import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Queue;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -20,7 +22,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
- * An IMAP server of bare sockets with one folder, without IDLE, that is well-behaved except where it is told otherwise. It knows
+ * An IMAP server of bare sockets with one folder, without IDLE unless told to, that is well-behaved except where it is told otherwise. It knows
  * no mail library, and no more of IMAP than a mailbox of ours asks.
  */
 final class ScriptedMailbox implements AutoCloseable {
@@ -48,6 +50,11 @@ final class ScriptedMailbox implements AutoCloseable {
     volatile String capabilities = "IMAP4rev1 AUTH=PLAIN";
     /** The number of a mail that is there and cannot be had. */
     volatile int missing;
+
+    /** Comes with the next IDLE, just before the wait begins. */
+    final Queue<String> comingBeforeIdle = new ConcurrentLinkedQueue<>();
+    /** Whether it tells of what comes then. */
+    volatile boolean tellsBeforeIdle;
 
     volatile String received = "25-Nov-2026 08:21:44 +0000";
 
@@ -134,6 +141,7 @@ final class ScriptedMailbox implements AutoCloseable {
             case "SEARCH" -> "* " + mails.size() + " EXISTS\r\n* SEARCH" + unseen() + "\r\nTAG OK";
             case "FETCH" -> rest.startsWith(missing + " (BODY") ? "TAG NO cannot be had" : fetched(rest) + "TAG OK";
             case "STORE" -> stored(rest);
+            case "IDLE" -> waited(in, out);
             case "NOOP" -> "* " + mails.size() + " EXISTS\r\nTAG OK";
             default -> "TAG OK";
         };
@@ -172,6 +180,20 @@ final class ScriptedMailbox implements AutoCloseable {
         int number = Integer.parseInt(rest.split(" ", 2)[0]);
         seen.add(number);
         return "* " + number + " FETCH (FLAGS (\\Seen))\r\nTAG OK";
+    }
+
+    /** Of what comes meanwhile it tells nothing. */
+    private String waited(BufferedReader in, OutputStream out) throws IOException {
+        String coming = comingBeforeIdle.poll();
+        if (coming != null) {
+            mails.add(coming);
+        }
+        if (coming != null && tellsBeforeIdle) {
+            say("* " + mails.size() + " EXISTS", out);
+        }
+        say("+ idling", out);
+        commands.add("then " + in.readLine());
+        return "TAG OK";
     }
 
     private boolean answer(String verb, String tag, String usual, OutputStream out) throws IOException {
