@@ -133,7 +133,7 @@ final class Absences {
                 Optional.empty());
         log(box, "box " + box.id() + " has been silent since " + watch.heardAt() + ": " + Verdicts.words(judgement));
         draft.put(path.kind() == Path.Kind.SITE ? alone : together(alone, box, inquiry));
-        reports.finish(key.site());
+        reports.resume(key, false);
     }
 
     /** While its on-delay runs the alarm has yet to occur. */

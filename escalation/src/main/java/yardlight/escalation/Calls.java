@@ -5,12 +5,14 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Flood;
@@ -62,8 +64,14 @@ final class Calls {
         return notices.news();
     }
 
-    /** Calls people for these alarms of one site. What is over by now calls nobody. */
-    void call(String site, Collection<AlarmKey> keys) {
+    /** Calls people for these alarms. What is over by now calls nobody. */
+    void call(Collection<AlarmKey> keys) {
+        keys.stream()
+                .collect(Collectors.groupingBy(AlarmKey::site, LinkedHashMap::new, Collectors.toList()))
+                .forEach(this::call);
+    }
+
+    private void call(String site, List<AlarmKey> keys) {
         List<Alarm> calling = new LinkedHashSet<>(keys)
                 .stream()
                         .map(draft::alarm)

@@ -2,11 +2,8 @@ package yardlight.escalation;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import yardlight.escalation.alarm.Alarm;
-import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.heartbeat.Absence;
-import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.heartbeat.Path;
 import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Site;
@@ -29,31 +26,7 @@ final class Circumstances {
                         .filter(site -> site.empties().contains(feed))
                         .isPresent())
                 .flatMap(feed -> new FeedsNow(draft).filling(alarm.key().site()));
-        return new Circumstance(filling, silence(alarm).flatMap(this::shared));
-    }
-
-    private Optional<Absence> silence(Alarm alarm) {
-        AlarmKey key = alarm.key();
-        if (!BoxAlarms.isSilence(key)) {
-            return Optional.empty();
-        }
-        return draft.setup().boxesAt(key.site()).stream()
-                .flatMap(this::paths)
-                .distinct()
-                .flatMap(path -> draft.absence(path).stream())
-                .filter(absence -> absence.key().equals(key))
-                .findFirst();
-    }
-
-    /** A silence is kept under the site, the link or the feed of the box that was missed first. */
-    private Stream<Path> paths(Box box) {
-        String ladder = draft.ladder(box.site()).id();
-        return Stream.of(
-                        draft.box(box.id()).flatMap(BoxWatch::absence),
-                        Optional.of(Path.site(box.site())),
-                        box.link().map(link -> Path.link(link, ladder)),
-                        box.feed().map(feed -> Path.feed(feed, ladder)))
-                .flatMap(Optional::stream);
+        return new Circumstance(filling, new Silences(draft).behind(alarm.key()).flatMap(this::shared));
     }
 
     private Optional<Circumstance.Shared> shared(Absence absence) {

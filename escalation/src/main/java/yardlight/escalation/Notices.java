@@ -32,12 +32,14 @@ final class Notices {
     private final Draft draft;
     private final Texts texts;
     private final Carriers carriers;
+    private final SharedFeeds feeds;
     private final News news;
 
     Notices(Draft draft, Links links) {
         this.draft = draft;
         this.texts = new Texts(draft, links);
         this.carriers = new Carriers(draft);
+        this.feeds = new SharedFeeds(draft);
         this.news = new News(draft, this);
     }
 
@@ -52,10 +54,10 @@ final class Notices {
             Optional<Notice> underWay = underWay(after.id(), contact);
             if (underWay.isEmpty() && !comesFromDesk(after, contact)) {
                 after = after.withOneMoreNotice();
-                call(make(after, contact));
+                call(make(after, contact), facts.told().isEmpty());
             } else if (underWay.filter(notice -> mayInterrupt(notice, facts)).isPresent()) {
                 unhold(underWay.get());
-                call(again(underWay.get(), after));
+                call(again(underWay.get(), after), false);
             } else {
                 underWay.filter(notice -> notice.state() == NoticeState.QUEUED).ifPresent(this::anew);
             }
@@ -138,10 +140,17 @@ final class Notices {
         }
     }
 
-    private void call(Notice notice) {
+    private void call(Notice notice, boolean first) {
         String contact = notice.contact();
         String callout = notice.callouts().get(0);
-        offer(notice, look(contact).roomFor(callout, notice.priority(), draft.now(), restraint(contact)));
+        Instant room = look(contact).roomFor(callout, notice.priority(), draft.now(), restraint(contact));
+        Optional<Instant> gathers = feeds.gathersUntil(notice, first);
+        if (gathers.filter(room::isBefore).isPresent()) {
+            keep(notice, gathers.get(), "other sites may have lost the same feed");
+            look(contact);
+        } else {
+            offer(notice, room);
+        }
     }
 
     private void offer(Notice notice, Instant room) {

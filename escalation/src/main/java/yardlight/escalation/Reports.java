@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.AlarmRules;
@@ -18,6 +19,8 @@ import yardlight.escalation.alarm.Outcome;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.alarm.Report;
 import yardlight.escalation.alarm.Timing;
+import yardlight.escalation.heartbeat.Absence;
+import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Point;
 import yardlight.escalation.setup.Setup;
@@ -32,6 +35,7 @@ final class Reports {
     private final Set<AlarmKey> calling = new LinkedHashSet<>();
     private final Set<AlarmKey> raised = new LinkedHashSet<>();
     private final Set<AlarmKey> returned = new LinkedHashSet<>();
+    private final Set<String> elsewhere = new LinkedHashSet<>();
 
     Reports(Draft draft, Calls calls) {
         this.draft = draft;
@@ -154,19 +158,23 @@ final class Reports {
 
     /** Calls for what calls by the end of all reports, and ends what has nothing left to wait for. */
     void finish(String site) {
-        if (draft.setup().site(site).isPresent()) {
-            calls.call(site, calling);
-            // An alarm that came back more urgent than it was is raised as well.
-            raised.addAll(calling);
-            raised.forEach(calls::raise);
-            calls.endings().settle(site, Optional.empty());
-            returned.forEach(calls.news()::over);
-        } else {
-            calls.endings().abandon(site);
+        elsewhere.add(site);
+        for (String each : elsewhere) {
+            if (draft.setup().site(each).isEmpty()) {
+                calls.endings().abandon(each);
+                Stream.of(calling, raised, returned)
+                        .forEach(keys -> keys.removeIf(key -> key.site().equals(each)));
+            }
         }
-        calling.clear();
-        raised.clear();
-        returned.clear();
+        calls.call(calling);
+        // An alarm that came back more urgent than it was is raised as well.
+        raised.addAll(calling);
+        raised.forEach(calls::raise);
+        elsewhere.stream()
+                .filter(each -> draft.setup().site(each).isPresent())
+                .forEach(each -> calls.endings().settle(each, Optional.empty()));
+        returned.forEach(calls.news()::over);
+        Stream.of(calling, raised, returned, elsewhere).forEach(Set::clear);
     }
 
     private void take(Alarm before, AlarmRules.Step step) {
@@ -195,7 +203,24 @@ final class Reports {
                         || BoxAlarms.feed(after.key()).isPresent();
         if (explains && (after.active() != before.active() || after.state() != before.state())) {
             new ArrayList<>(draft.alarmsAt(after.key().site())).forEach(this::align);
+            BoxAlarms.feed(after.key()).ifPresent(feed -> elsewhere(after.key().site(), feed));
         }
+    }
+
+    /** A silence that boxes on the feed share with other sites may be an alarm of one of those. */
+    private void elsewhere(String site, String feed) {
+        draft.setup().boxesAt(site).stream()
+                .filter(box -> box.feed().equals(Optional.of(feed)))
+                .flatMap(box -> draft.box(box.id()).filter(BoxWatch::silent).stream())
+                .flatMap(watch -> watch.absence().flatMap(draft::absence).stream())
+                .map(Absence::key)
+                .filter(key -> !key.site().equals(site))
+                .distinct()
+                .toList()
+                .forEach(key -> {
+                    elsewhere.add(key.site());
+                    align(draft.alarm(key));
+                });
     }
 
     private void count(String site) {

@@ -60,6 +60,11 @@ final class Returns {
     void notStarted(Box box, BoxWatch watch) {
         draft.put(watch.with(Optional.empty()));
         reports.resume(BoxAlarms.silence(box.site()), false);
+        watch.absence()
+                .flatMap(draft::absence)
+                .map(Absence::key)
+                .filter(key -> !key.equals(BoxAlarms.silence(box.site())))
+                .ifPresent(key -> reports.resume(key, false));
     }
 
     /** A sign of life of a box that was silent, or the first after that with which it tells its uptime. */
@@ -125,7 +130,7 @@ final class Returns {
     private void over(Absence before, Absence after, Box box) {
         if (before.open() && !after.open()) {
             verdicts.end(after.key(), box);
-            reports.finish(after.key().site());
+            reports.resume(after.key(), false);
         }
     }
 }

@@ -78,7 +78,8 @@ final class Texts {
                 .stream().sorted(WORST_FIRST).map(this::subject).toList();
         Optional<Integer> code =
                 about.size() == 1 ? Optional.of(about.get(0).facts().code()) : Optional.empty();
-        return Wording.text(subjects, new Answering(code, links.answer(notice.id())), language);
+        var answering = new Answering(code, links.answer(notice.id()));
+        return Wording.text(new SharedFeeds(draft).together(subjects), answering, language);
     }
 
     Subject subject(Alarm alarm) {

@@ -16,6 +16,9 @@ import yardlight.escalation.setup.Point;
 /** Which alarms are kept from people: their point is out of service, or another alarm of the site explains them. */
 final class Withholding {
 
+    /** Of a silence of several sites and more boxes people are told in any case: to look at all at every turn costs too much. */
+    private static final int MOST = 100;
+
     private final Draft draft;
 
     Withholding(Draft draft) {
@@ -48,21 +51,38 @@ final class Withholding {
 
     /** Whether the boxes are silent because their feed is off, which is an alarm already: one cause, one callout. */
     private boolean wentWithItsFeed(Alarm alarm) {
-        String site = alarm.key().site();
         boolean power = alarm.condition().equals(Verdict.POWER_OFF.condition());
-        if (!power || !alarm.key().equals(BoxAlarms.silence(site))) {
+        if (!power || !BoxAlarms.isSilence(alarm.key())) {
             return false;
         }
-        List<Box> silent = draft.setup().boxesAt(site).stream()
-                .filter(box -> draft.box(box.id()).filter(BoxWatch::silent).isPresent())
-                .toList();
+        String site = alarm.key().site();
+        Optional<Absence> silence = new Silences(draft).behind(alarm.key()).filter(Absence::open);
+        boolean own = alarm.key().equals(BoxAlarms.silence(site))
+                && silence.filter(one -> !one.shared().equals(Path.site(site))).isEmpty();
+        List<Box> silent = own ? silentAt(site) : silence.map(this::silentIn).orElse(List.of());
         // Once they are back it is withheld until it has returned, so that nobody is called in between.
-        boolean ending = alarm.active()
-                && alarm.state() == AlarmState.SUPPRESSED_BY_DESIGN
-                && draft.absence(Path.site(site)).filter(Absence::open).isEmpty();
+        boolean ending = alarm.active() && alarm.state() == AlarmState.SUPPRESSED_BY_DESIGN && silence.isEmpty();
         return silent.isEmpty()
                 ? ending
-                : silent.stream().allMatch(box -> (feedOff(box) || starting(box)) && alone(box));
+                : (own || silent.size() <= MOST)
+                        && silent.stream().allMatch(box -> (feedOff(box) || starting(box)) && (!own || alone(box)));
+    }
+
+    private List<Box> silentAt(String site) {
+        return draft.setup().boxesAt(site).stream().filter(this::silent).toList();
+    }
+
+    /** Those of several sites: each of them has its own alarm about the feed, or one of them is news. */
+    private List<Box> silentIn(Absence silence) {
+        return silence.members().entrySet().stream()
+                .filter(member -> member.getValue().back().isEmpty())
+                .flatMap(member -> Optional.ofNullable(draft.setup().boxes().get(member.getKey())).stream())
+                .filter(this::silent)
+                .toList();
+    }
+
+    private boolean silent(Box box) {
+        return draft.box(box.id()).filter(BoxWatch::silent).isPresent();
     }
 
     private boolean feedOff(Box box) {

@@ -74,7 +74,7 @@ final class RandomSetup {
         return new Box(
                 site.id() + "-box",
                 site.id(),
-                Optional.empty(),
+                random.nextBoolean() ? Optional.of("pump") : Optional.empty(),
                 Optional.empty(),
                 true,
                 every,

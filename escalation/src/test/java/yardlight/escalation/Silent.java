@@ -98,16 +98,35 @@ final class Silent {
                 game.at(now, new Stimulus.BoxDue(box.id()));
             }
             for (var alarm : game.picture.alarms()) {
-                game.at(now, new Stimulus.AlarmDue(alarm.key()));
+                due(alarm).ifPresent(at -> game.at(now, new Stimulus.AlarmDue(alarm.key())));
+            }
+            for (String contact : game.picture.setup().contacts().keySet()) {
+                game.at(now, new Stimulus.DeskDue(contact));
             }
         }
         return this;
+    }
+
+    /** Only what has a time of its own is looked at by itself, as in the gateway. */
+    private Optional<Instant> due(Alarm alarm) {
+        Timing timing = play().picture
+                .setup()
+                .point(alarm.key().site(), alarm.key().point())
+                .timing();
+        return alarm.dueAt(timing).filter(at -> !at.isAfter(now));
     }
 
     /** Somebody works on the box of a site. */
     Silent outOfService(String site) {
         var box = new Point("box", site, "BOX", Optional.empty(), Optional.empty(), Timing.PLAIN, Set.of(), false);
         points.add(box);
+        return this;
+    }
+
+    /** Somebody begins to work on a point. */
+    Silent outOfService(String site, String point) {
+        points.add(new Point(point, site, point, Optional.empty(), Optional.empty(), Timing.PLAIN, Set.of(), false));
+        now(new Stimulus.SetupChanged(setup(), "owner"));
         return this;
     }
 
@@ -181,6 +200,10 @@ final class Silent {
 
     Absence absence(String site) {
         return play().picture.absence(Path.site(site)).orElseThrow();
+    }
+
+    Absence onFeed(String feed) {
+        return play().picture.absence(Path.feed(feed, "night")).orElseThrow();
     }
 
     Absence onLink(String link) {
