@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
@@ -17,6 +18,7 @@ import org.junit.jupiter.api.TestInstance;
 import org.springframework.context.ConfigurableApplicationContext;
 import yardlight.db.boxkey.BoxKey;
 import yardlight.db.boxkey.BoxKeys;
+import yardlight.db.boxkey.SignedPosts;
 import yardlight.db.link.AnswerLinks;
 import yardlight.db.person.People;
 import yardlight.db.person.Person;
@@ -75,7 +77,7 @@ abstract class KeepingContract {
     @Test
     void a_box_key_is_found_by_its_hash_and_revoked_once() {
         BoxKeys keys = context.getBean(BoxKeys.class);
-        var key = new BoxKey("k-1", "mesa-9-box", "a".repeat(64), NOW, Optional.empty());
+        BoxKey key = BoxKey.made("k-1", "mesa-9-box", "a".repeat(64), NOW);
         keys.add(key);
 
         assertThat(keys.byHash("a".repeat(64))).contains(key);
@@ -85,6 +87,46 @@ abstract class KeepingContract {
         assertThat(keys.of("mesa-9-box"))
                 .extracting(BoxKey::revokedAt)
                 .containsExactly(Optional.of(NOW.plusSeconds(1)));
+    }
+
+    @Test
+    void a_box_key_in_place_of_others_lets_them_end_and_none_of_them_later_than_it_would_have() {
+        BoxKeys keys = context.getBean(BoxKeys.class);
+        keys.add(BoxKey.made("r-1", "loma-4-box", "b".repeat(64), NOW));
+        keys.addInPlaceOfOthers(BoxKey.made("r-2", "loma-4-box", "c".repeat(64), NOW), NOW.plusSeconds(60));
+        keys.addInPlaceOfOthers(BoxKey.made("r-3", "loma-4-box", "d".repeat(64), NOW), NOW.plusSeconds(90));
+
+        assertThat(keys.of("loma-4-box"))
+                .extracting(BoxKey::endsAt)
+                .containsExactlyInAnyOrder(
+                        Optional.of(NOW.plusSeconds(60)), Optional.of(NOW.plusSeconds(90)), Optional.empty());
+        assertThat(keys.byId("r-1").orElseThrow().goodAt(NOW.plusSeconds(59))).isTrue();
+        assertThat(keys.byId("r-1").orElseThrow().goodAt(NOW.plusSeconds(60))).isFalse();
+        assertThat(keys.endedSince(NOW.plusSeconds(61))).extracting(BoxKey::id).containsExactly("r-2");
+    }
+
+    @Test
+    void a_box_key_shows_when_it_was_used_last() {
+        BoxKeys keys = context.getBean(BoxKeys.class);
+        keys.add(BoxKey.made("u-1", "draw-2-box", "e".repeat(64), NOW));
+
+        keys.used(Map.of("u-1", NOW.plusSeconds(9), "nobody", NOW));
+        keys.used(Map.of("u-1", NOW.plusSeconds(5)));
+
+        assertThat(keys.byId("u-1").orElseThrow().usedAt()).contains(NOW.plusSeconds(9));
+    }
+
+    @Test
+    void a_signed_post_is_the_first_one_once_until_it_is_forgotten() {
+        SignedPosts posts = context.getBean(SignedPosts.class);
+
+        assertThat(posts.isFirst("k", "nonce-01", NOW.plusSeconds(600))).isTrue();
+        assertThat(posts.isFirst("k", "nonce-01", NOW.plusSeconds(600))).isFalse();
+        assertThat(posts.isFirst("other", "nonce-01", NOW.plusSeconds(600))).isTrue();
+        posts.forget(NOW.plusSeconds(599));
+        assertThat(posts.isFirst("k", "nonce-01", NOW.plusSeconds(600))).isFalse();
+        posts.forget(NOW.plusSeconds(600));
+        assertThat(posts.isFirst("k", "nonce-01", NOW.plusSeconds(900))).isTrue();
     }
 
     @Test

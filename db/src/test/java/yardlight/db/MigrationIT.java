@@ -12,9 +12,9 @@ import org.springframework.jdbc.core.JdbcTemplate;
 class MigrationIT {
 
     private static final String TABLES = """
-            select lower(table_name) from information_schema.tables
-            where lower(table_schema) = 'public' and lower(table_name) not like '%qrtz%'
-            """;
+        select lower(table_name) from information_schema.tables
+        where lower(table_schema) = 'public' and lower(table_name) not like '%qrtz%'
+        """;
 
     @ParameterizedTest
     @EnumSource
@@ -45,7 +45,8 @@ class MigrationIT {
                         "incoming_text",
                         "receipt",
                         "line_health",
-                        "silence");
+                        "silence",
+                        "signed_post");
     }
 
     @ParameterizedTest

@@ -2,7 +2,6 @@ package yardlight.gateway;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
-import java.util.Optional;
 import org.springframework.boot.test.context.TestComponent;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpMethod;
@@ -27,7 +26,7 @@ public class Doors {
         this.mvc = mvc;
         // Several applications of a test run share the database in memory.
         if (keys.byHash(sha256(KEY)).isEmpty()) {
-            keys.add(new BoxKey("k1", "mesa-9-box", sha256(KEY), TestGateway.NOW, Optional.empty()));
+            keys.add(BoxKey.made("k1", "mesa-9-box", sha256(KEY), TestGateway.NOW));
         }
         for (Role role : Role.values()) {
             people.keep(new Person(role.word(), passwords.encode(GatewayTest.PASSWORD), role), TestGateway.NOW);

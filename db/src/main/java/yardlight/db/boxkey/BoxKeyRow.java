@@ -22,8 +22,14 @@ class BoxKeyRow {
     @Column(name = "created_at")
     private Instant createdAt;
 
+    @Column(name = "ends_at")
+    private Instant endsAt;
+
     @Column(name = "revoked_at")
     private Instant revokedAt;
+
+    @Column(name = "used_at")
+    private Instant usedAt;
 
     BoxKeyRow() {}
 
@@ -32,10 +38,19 @@ class BoxKeyRow {
         this.box = key.box();
         this.hash = key.hash();
         this.createdAt = key.createdAt();
+        this.endsAt = key.endsAt().orElse(null);
         this.revokedAt = key.revokedAt().orElse(null);
+        this.usedAt = key.usedAt().orElse(null);
     }
 
     BoxKey key() {
-        return new BoxKey(id, box, hash, createdAt, Optional.ofNullable(revokedAt));
+        return new BoxKey(
+                id,
+                box,
+                hash,
+                createdAt,
+                Optional.ofNullable(endsAt),
+                Optional.ofNullable(revokedAt),
+                Optional.ofNullable(usedAt));
     }
 }

@@ -13,10 +13,22 @@ interface BoxKeyRows extends JpaRepository<BoxKeyRow, String> {
 
     List<BoxKeyRow> findByBoxOrderByCreatedAt(String box);
 
-    @Query("select k.hash from BoxKeyRow k where k.revokedAt >= :since")
-    List<String> hashesRevokedSince(Instant since);
+    @Query("select k from BoxKeyRow k where k.revokedAt >= :since")
+    List<BoxKeyRow> revokedSince(Instant since);
+
+    @Query("select k from BoxKeyRow k where k.endsAt >= :since")
+    List<BoxKeyRow> endingSince(Instant since);
 
     @Modifying
     @Query("update BoxKeyRow k set k.revokedAt = :now where k.box = :box and k.id = :id and k.revokedAt is null")
     int revoke(String box, String id, Instant now);
+
+    @Modifying
+    @Query("update BoxKeyRow k set k.endsAt = :end where k.box = :box and k.id <> :kept and k.revokedAt is null"
+            + " and (k.endsAt is null or k.endsAt > :end)")
+    int endOthers(String box, String kept, Instant end);
+
+    @Modifying
+    @Query("update BoxKeyRow k set k.usedAt = :at where k.id = :id and (k.usedAt is null or k.usedAt < :at)")
+    int used(String id, Instant at);
 }

@@ -2,7 +2,9 @@ package yardlight.db.boxkey;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Repository;
 import yardlight.db.disk.Disk;
 
@@ -18,14 +20,21 @@ public class BoxKeys {
         this.disk = disk;
     }
 
-    /** The key with this hash, revoked or not. */
+    /** The key with this hash, good or not. */
     public Optional<BoxKey> byHash(String hash) {
         return rows.findByHash(hash).map(BoxKeyRow::key);
     }
 
-    /** The hashes of the keys that were revoked at this instant or later. */
-    public List<String> revokedSince(Instant since) {
-        return rows.hashesRevokedSince(since);
+    /** The key with this id, good or not. */
+    public Optional<BoxKey> byId(String id) {
+        return rows.findById(id).map(BoxKeyRow::key);
+    }
+
+    /** The keys that were revoked at this instant or later, and those that end then or later. */
+    public List<BoxKey> endedSince(Instant since) {
+        return Stream.concat(rows.revokedSince(since).stream(), rows.endingSince(since).stream())
+                .map(BoxKeyRow::key)
+                .toList();
     }
 
     /** The keys of a box, oldest first, revoked ones too. */
@@ -38,8 +47,24 @@ public class BoxKeys {
         disk.keep(() -> rows.save(new BoxKeyRow(key)));
     }
 
+    /** Adds a key and lets the box's others end, unless they end before; both or neither is on disk when it returns. */
+    public void addInPlaceOfOthers(BoxKey key, Instant end) {
+        disk.keep(() -> {
+            rows.saveAndFlush(new BoxKeyRow(key));
+            return rows.endOthers(key.box(), key.id(), end);
+        });
+    }
+
     /** Revokes a key of this box; on disk when it returns. False when the box has no such key that is still good. */
     public boolean revoke(String box, String id, Instant now) {
         return disk.keep(() -> rows.revoke(box, id, now)) > 0;
+    }
+
+    /** @param uses when keys were last used, by their ids; what is older than what is known changes nothing */
+    public void used(Map<String, Instant> uses) {
+        disk.keep(() -> {
+            uses.forEach(rows::used);
+            return uses.size();
+        });
     }
 }

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param every interval of its heartbeats; empty when it is not expected to send any
  * @param grace how late a heartbeat may be before the box counts as silent
  * @param learned whether that is learned from its heartbeats once there were enough
+ * @param signed whether only posts are taken from it that it signed
  */
 public record Box(
         String id,
@@ -21,7 +22,8 @@ public record Box(
         boolean battery,
         Optional<Duration> every,
         Duration grace,
-        boolean learned) {
+        boolean learned,
+        boolean signed) {
 
     public Box {
         every.ifPresent(interval -> {
@@ -34,7 +36,20 @@ public record Box(
         }
     }
 
-    /** Its deadline is as it is set up. */
+    /** Its key is enough. */
+    public Box(
+            String id,
+            String site,
+            Optional<String> feed,
+            Optional<String> link,
+            boolean battery,
+            Optional<Duration> every,
+            Duration grace,
+            boolean learned) {
+        this(id, site, feed, link, battery, every, grace, learned, false);
+    }
+
+    /** Its deadline is as it is set up, and its key is enough. */
     public Box(
             String id,
             String site,

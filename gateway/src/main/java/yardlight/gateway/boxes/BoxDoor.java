@@ -13,6 +13,7 @@ import org.springframework.security.config.http.SessionCreationPolicy;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
 import yardlight.gateway.problem.Bearer;
+import yardlight.gateway.problem.ProblemWriter;
 import yardlight.gateway.problem.Refusals;
 import yardlight.gateway.problem.SafeHeaders;
 
@@ -22,14 +23,15 @@ class BoxDoor {
 
     @Bean
     @Order(10)
-    SecurityFilterChain boxChain(HttpSecurity http, KeyRing keys, SignsOfLife signs, Refusals refusals) {
+    SecurityFilterChain boxChain(
+            HttpSecurity http, Knock knock, SignsOfLife signs, Refusals refusals, ProblemWriter writer) {
         return http.securityMatcher("/api/v1/events", "/api/v1/heartbeats")
                 .authorizeHttpRequests(
                         requests -> requests.dispatcherTypeMatchers(DispatcherType.ERROR, DispatcherType.ASYNC)
                                 .permitAll()
                                 .anyRequest()
                                 .hasRole(KeyFilter.ROLE))
-                .addFilterBefore(new KeyFilter(keys, signs), AuthorizationFilter.class)
+                .addFilterBefore(new KeyFilter(knock, signs, writer), AuthorizationFilter.class)
                 .headers(SafeHeaders::set)
                 .csrf(AbstractHttpConfigurer::disable)
                 .logout(AbstractHttpConfigurer::disable)

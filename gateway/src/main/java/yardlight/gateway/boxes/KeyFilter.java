@@ -12,29 +12,50 @@ import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.security.core.context.SecurityContextImpl;
 import org.springframework.security.web.authentication.preauth.PreAuthenticatedAuthenticationToken;
 import org.springframework.web.filter.OncePerRequestFilter;
-import yardlight.gateway.problem.Bearer;
+import yardlight.gateway.problem.Problem;
+import yardlight.gateway.problem.ProblemWriter;
+import yardlight.gateway.signature.SignedRequest;
 
-/** Lets a box in that shows its key, and has it heard even if what it posts is refused. Not a bean, so that it stands in its own chain only. */
+/**
+ * Lets a box in that shows its key or signs with it, and has it heard even if what it posts is refused. Not a bean, so that
+ * it stands in its own chain only.
+ */
 final class KeyFilter extends OncePerRequestFilter {
 
     static final String ROLE = "BOX";
 
-    private final KeyRing keys;
+    private final Knock knock;
     private final SignsOfLife signs;
+    private final ProblemWriter writer;
 
-    KeyFilter(KeyRing keys, SignsOfLife signs) {
-        this.keys = keys;
+    KeyFilter(Knock knock, SignsOfLife signs, ProblemWriter writer) {
+        this.knock = knock;
         this.signs = signs;
+        this.writer = writer;
     }
 
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        Optional<PostingBox> box = Bearer.token(request).flatMap(keys::box).map(PostingBox::new);
+        Optional<PostingBox> box;
+        try {
+            box = box(request);
+        } catch (Problem refused) {
+            writer.write(refused, request, response);
+            return;
+        }
         box.ifPresent(known ->
                 SecurityContextHolder.setContext(new SecurityContextImpl(new PreAuthenticatedAuthenticationToken(
                         known, "", List.of(new SimpleGrantedAuthority("ROLE_" + ROLE))))));
         chain.doFilter(request, response);
         box.ifPresent(known -> signs.answered(known.getName(), response.getStatus()));
+    }
+
+    private Optional<PostingBox> box(HttpServletRequest request) throws IOException {
+        Optional<PostingBox> box = knock.who(request).map(KeyRing.Held::box).map(PostingBox::new);
+        if (box.filter(known -> known.box().signed()).isPresent() && !SignedRequest.is(request)) {
+            throw Knock.unsigned(box.get().getName());
+        }
+        return box;
     }
 }

@@ -11,6 +11,8 @@ import java.time.InstantSource;
 import java.util.HexFormat;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.springframework.stereotype.Component;
 import yardlight.db.boxkey.BoxKey;
 import yardlight.db.boxkey.BoxKeys;
@@ -20,8 +22,8 @@ import yardlight.gateway.setup.SetupInForce;
 /**
  * Knows boxes by their keys. A key has 256 random bits, so a plain SHA-256 of it is as good as a slow one.
  *
- * <p>What was looked up is remembered, so that a post costs no query. Which keys were revoked, here or by another gateway, is
- * asked once a second, and never before the box that posts then: a revoked key is dead a second later.
+ * <p>What was looked up is remembered, so that a post costs no query. Which keys were revoked or given an end, here or by another
+ * gateway, is asked once a second, and never before the box that posts then: a revoked key is dead a second later.
  */
 @Component
 class KeyRing {
@@ -38,45 +40,73 @@ class KeyRing {
     private static final Duration UNKNOWN = Duration.ofSeconds(20);
 
     private static final int LONGEST_KEY = 200;
+    private static final Pattern ID = Pattern.compile("[a-z0-9-]{1,64}");
 
     /** A share of the heap, by what one costs. */
-    private static final long MOST = Runtime.getRuntime().maxMemory() / 32 / 300;
+    private static final long MOST = Runtime.getRuntime().maxMemory() / 32 / 400;
 
     private final BoxKeys keys;
     private final SetupInForce inForce;
+    private final LastUses uses;
     private final InstantSource clock;
-    private final LoadingCache<String, Optional<String>> boxes;
+    private final LoadingCache<String, Optional<BoxKey>> byHash;
+    private final LoadingCache<String, Optional<BoxKey>> byId;
     private final AtomicLong asked = new AtomicLong(System.nanoTime());
 
-    KeyRing(BoxKeys keys, SetupInForce inForce, InstantSource clock) {
+    /** A key that is good now, and its box, which is set up. */
+    record Held(BoxKey key, Box box) {}
+
+    KeyRing(BoxKeys keys, SetupInForce inForce, LastUses uses, InstantSource clock) {
         this.keys = keys;
         this.inForce = inForce;
+        this.uses = uses;
         this.clock = clock;
-        this.boxes = Caffeine.newBuilder()
-                .maximumSize(MOST)
-                .expireAfter(
-                        Expiry.<String, Optional<String>>writing((hash, box) -> box.isPresent() ? LONGEST : UNKNOWN))
-                .build(hash -> keys.byHash(hash)
-                        .filter(key -> key.revokedAt().isEmpty())
-                        .map(BoxKey::box));
+        this.byHash = remembering(keys::byHash);
+        this.byId = remembering(keys::byId);
     }
 
-    /** The box that this key belongs to, as long as it is set up. */
-    Optional<Box> box(String key) {
-        if (key.isEmpty() || key.length() > LONGEST_KEY) {
-            return Optional.empty();
-        }
+    private static LoadingCache<String, Optional<BoxKey>> remembering(Function<String, Optional<BoxKey>> find) {
+        return Caffeine.newBuilder()
+                .maximumSize(MOST)
+                .expireAfter(
+                        Expiry.<String, Optional<BoxKey>>writing((name, key) -> key.isPresent() ? LONGEST : UNKNOWN))
+                .build(find::apply);
+    }
+
+    /** What this key opens. */
+    Optional<Held> shown(String key) {
+        return key.isEmpty() || key.length() > LONGEST_KEY ? Optional.empty() : held(byHash, hash(key));
+    }
+
+    /** What the key with this id opens, for the one who proves to have it. */
+    Optional<Held> named(String id) {
+        return ID.matcher(id).matches() ? held(byId, id) : Optional.empty();
+    }
+
+    private Optional<Held> held(LoadingCache<String, Optional<BoxKey>> known, String name) {
         long before = asked.get();
         long now = System.nanoTime();
         if (now - before > APART && asked.compareAndSet(before, now)) {
-            forgetRevoked();
+            forgetEnded();
         }
-        return boxes.get(hash(key)).map(inForce.setup().boxes()::get);
+        return known.get(name).filter(key -> key.goodAt(clock.instant())).flatMap(this::withBox);
     }
 
-    /** Forgets the keys that were revoked, whoever did it. */
-    void forgetRevoked() {
-        boxes.invalidateAll(keys.revokedSince(clock.instant().minus(MARGIN)));
+    private Optional<Held> withBox(BoxKey key) {
+        return Optional.ofNullable(inForce.setup().boxes().get(key.box())).map(box -> new Held(key, box));
+    }
+
+    /** A post came with it. */
+    void used(String id) {
+        uses.used(id, clock.instant());
+    }
+
+    /** Forgets the keys that were revoked or got an end, whoever did it. */
+    void forgetEnded() {
+        for (BoxKey key : keys.endedSince(clock.instant().minus(MARGIN))) {
+            byHash.invalidate(key.hash());
+            byId.invalidate(key.id());
+        }
     }
 
     static String hash(String key) {

@@ -1,17 +1,20 @@
 package yardlight.gateway.boxes;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import jakarta.servlet.http.HttpServletRequest;
+import java.io.IOException;
 import java.net.URI;
+import java.security.Principal;
 import java.security.SecureRandom;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Base64;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.DeleteMapping;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -22,69 +25,97 @@ import org.springframework.web.bind.annotation.ResponseStatus;
 import org.springframework.web.bind.annotation.RestController;
 import yardlight.db.boxkey.BoxKey;
 import yardlight.db.boxkey.BoxKeys;
+import yardlight.gateway.document.Body;
+import yardlight.gateway.document.Document;
+import yardlight.gateway.document.Faults;
+import yardlight.gateway.document.Fields;
 import yardlight.gateway.problem.Problem;
-import yardlight.gateway.setup.SetupInForce;
 
 /** The owner makes and revokes the keys of boxes. A key is shown once, when it is made. */
 @RestController
 @RequestMapping("/api/v1/boxes/{box}/keys")
 class KeysController {
 
-    private static final Logger LOG = LoggerFactory.getLogger(KeysController.class);
+    private static final Duration LONGEST_OVERLAP = Duration.ofDays(90);
 
     private final BoxKeys keys;
     private final KeyRing ring;
-    private final SetupInForce inForce;
+    private final LastUses uses;
+    private final KeyLines lines;
     private final InstantSource clock;
     private final SecureRandom random = new SecureRandom();
 
-    KeysController(BoxKeys keys, KeyRing ring, SetupInForce inForce, InstantSource clock) {
+    KeysController(BoxKeys keys, KeyRing ring, LastUses uses, KeyLines lines, InstantSource clock) {
         this.keys = keys;
         this.ring = ring;
-        this.inForce = inForce;
+        this.uses = uses;
+        this.lines = lines;
         this.clock = clock;
     }
 
-    /** A key as it is shown this once. */
-    record Fresh(String id, String key) {}
+    /**
+     * A key as it is shown this once.
+     *
+     * @param othersEndAt when the box's other keys end at the latest, if that was asked for
+     */
+    @JsonInclude(JsonInclude.Include.NON_ABSENT)
+    record Fresh(String id, String key, Optional<Instant> othersEndAt) {}
 
     /** A key without itself. */
     @JsonInclude(JsonInclude.Include.NON_ABSENT)
-    record Known(String id, Instant createdAt, Optional<Instant> revokedAt) {}
+    record Known(
+            String id,
+            Instant createdAt,
+            Optional<Instant> endsAt,
+            Optional<Instant> revokedAt,
+            Optional<Instant> usedAt) {}
 
-    @PostMapping
-    ResponseEntity<Fresh> make(@PathVariable String box) {
-        mustBeSetUp(box);
+    @PostMapping(produces = MediaType.APPLICATION_JSON_VALUE)
+    ResponseEntity<Fresh> make(@PathVariable String box, HttpServletRequest request) throws IOException {
+        lines.site(box);
+        Instant now = clock.instant();
+        Optional<Instant> othersEnd = endOthersAfter(request).map(now::plus);
         String key = Base64.getUrlEncoder().withoutPadding().encodeToString(bytes(32));
         String id = HexFormat.of().formatHex(bytes(8));
-        keys.add(new BoxKey(id, box, KeyRing.hash(key), clock.instant(), Optional.empty()));
-        LOG.info("Made key {} for box {}", id, box);
+        BoxKey made = BoxKey.made(id, box, KeyRing.hash(key), now);
+        othersEnd.ifPresentOrElse(end -> keys.addInPlaceOfOthers(made, end), () -> keys.add(made));
+        ring.forgetEnded();
+        lines.made(request.getUserPrincipal(), made, othersEnd);
         return ResponseEntity.created(URI.create("/api/v1/boxes/" + box + "/keys/" + id))
-                .body(new Fresh(id, key));
+                .body(new Fresh(id, key, othersEnd));
     }
 
-    @GetMapping
+    private static Optional<Duration> endOthersAfter(HttpServletRequest request) throws IOException {
+        Document document = Body.json(request);
+        var faults = new Faults();
+        faults.addAll(document.faults());
+        Fields said = document.fields(faults);
+        Optional<Duration> overlap = said.duration("endOthersAfter", Duration.ZERO, LONGEST_OVERLAP);
+        said.nothingElse();
+        faults.orNothing();
+        return overlap;
+    }
+
+    @GetMapping(produces = MediaType.APPLICATION_JSON_VALUE)
     List<Known> list(@PathVariable String box) {
-        mustBeSetUp(box);
-        return keys.of(box).stream()
-                .map(key -> new Known(key.id(), key.createdAt(), key.revokedAt()))
-                .toList();
+        lines.site(box);
+        return keys.of(box).stream().map(this::known).toList();
+    }
+
+    private Known known(BoxKey key) {
+        Optional<Instant> here = uses.last(key.id())
+                .filter(at -> key.usedAt().filter(at::isBefore).isEmpty());
+        return new Known(key.id(), key.createdAt(), key.endsAt(), key.revokedAt(), here.or(key::usedAt));
     }
 
     @DeleteMapping("/{key}")
     @ResponseStatus(HttpStatus.NO_CONTENT)
-    void revoke(@PathVariable String box, @PathVariable String key) {
+    void revoke(@PathVariable String box, @PathVariable String key, Principal by) {
         if (!keys.revoke(box, key, clock.instant())) {
             throw Problem.notFound("this box has no such key that is still good");
         }
-        ring.forgetRevoked();
-        LOG.info("Revoked key {} of box {}", key, box);
-    }
-
-    private void mustBeSetUp(String box) {
-        if (!inForce.setup().boxes().containsKey(box)) {
-            throw Problem.notFound("there is no such box in the setup");
-        }
+        ring.forgetEnded();
+        lines.revoked(by, box, key);
     }
 
     private byte[] bytes(int count) {

@@ -52,7 +52,8 @@ final class PlaceReader {
                 fields.flag("battery").orElse(false),
                 every,
                 grace.orElse(USUAL_GRACE),
-                heartbeat.flatMap(beat -> beat.flag("learned")).orElse(false));
+                heartbeat.flatMap(beat -> beat.flag("learned")).orElse(false),
+                fields.flag("signed").orElse(false));
         heartbeat.ifPresent(Fields::nothingElse);
         fields.nothingElse();
         return box;

@@ -46,6 +46,8 @@ final class Bodies {
             json("contact: text", "note: text"),
             "POST /api/v1/alarms/{id}/shelve",
             json("for*: ISO 8601 duration", "reason*: text"),
+            "POST /api/v1/boxes/{box}/keys",
+            json("endOthersAfter: ISO 8601 duration"),
             "POST /api/v1/rehearsals",
             json(
                     "site*: text",

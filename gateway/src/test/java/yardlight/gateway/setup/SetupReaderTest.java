@@ -80,12 +80,12 @@ class SetupReaderTest {
     @Test
     void fills_in_what_is_usual() {
         Setup setup = reader.read(Document.setupYaml("""
-                sites: [{id: dry-fork, zone: America/Denver, ladder: day}]
-                boxes: [{id: b, site: dry-fork, heartbeat: {every: PT5M}}]
-                points: [{id: low-battery, site: dry-fork}]
-                contacts: [{id: ben, lines: [{channel: mail, address: ben@ranch.example}], quiet: [{from: 21:00, to: 6:00:00}]}]
-                ladders: [{id: day, rungs: [{call: [ben]}]}]
-                """.replace("6:00:00", "\"06:00\"")));
+            sites: [{id: dry-fork, zone: America/Denver, ladder: day}]
+            boxes: [{id: b, site: dry-fork, heartbeat: {every: PT5M}}]
+            points: [{id: low-battery, site: dry-fork}]
+            contacts: [{id: ben, lines: [{channel: mail, address: ben@ranch.example}], quiet: [{from: 21:00, to: 6:00:00}]}]
+            ladders: [{id: day, rungs: [{call: [ben]}]}]
+            """.replace("6:00:00", "\"06:00\"")));
 
         assertThat(setup.sites().get("dry-fork").name()).isEqualTo("DRY FORK");
         assertThat(setup.boxes().get("b").grace()).isEqualTo(Duration.ofMinutes(2));
@@ -103,13 +103,27 @@ class SetupReaderTest {
     }
 
     @Test
+    void reads_who_has_to_sign() {
+        Setup setup = reader.read(Document.setupYaml("""
+            sites: [{id: m, zone: America/Chicago, ladder: n}]
+            boxes: [{id: a, site: m, signed: true}, {id: b, site: m}]
+            contacts: [{id: ana, lines: [{channel: mail, address: ana@mesa.example}]}]
+            ladders: [{id: n, rungs: [{call: [ana]}]}]
+            """));
+
+        assertThat(setup.boxes().get("a").signed()).isTrue();
+        assertThat(setup.boxes().get("b").signed()).isFalse();
+        assertThat(pointers("boxes: [{id: a, site: m, signed: perhaps}]")).contains("#/boxes/0/signed");
+    }
+
+    @Test
     void reads_whose_deadline_is_learned() {
         Setup setup = reader.read(Document.setupYaml("""
-                sites: [{id: m, zone: America/Chicago, ladder: l}]
-                boxes: [{id: a, site: m, heartbeat: {every: PT1M, learned: true}}, {id: b, site: m, heartbeat: {every: PT1M}}]
-                contacts: [{id: ana, lines: [{channel: mail, address: a@b.example}]}]
-                ladders: [{id: l, rungs: [{call: [ana], wait: PT1M}]}]
-                """));
+            sites: [{id: m, zone: America/Chicago, ladder: l}]
+            boxes: [{id: a, site: m, heartbeat: {every: PT1M, learned: true}}, {id: b, site: m, heartbeat: {every: PT1M}}]
+            contacts: [{id: ana, lines: [{channel: mail, address: a@b.example}]}]
+            ladders: [{id: l, rungs: [{call: [ana], wait: PT1M}]}]
+            """));
 
         assertThat(setup.boxes().get("a").learned()).isTrue();
         assertThat(setup.boxes().get("a").grace()).isEqualTo(Duration.ofMinutes(2));
@@ -127,15 +141,15 @@ class SetupReaderTest {
     @Test
     void reads_what_goes_beyond_the_contract() {
         Setup setup = reader.read(Document.setupYaml("""
-                sites: [{id: m, zone: America/Chicago, ladder: l}]
-                points: [{id: pump, site: m, suppressedWhile: [power-pump/power-off], inService: false, reAlarm: PT8H}]
-                contacts:
-                  - {id: ana, lines: [{channel: mail, address: a@b.example}],
-                     quiet: [{from: "22:00", to: "06:00", lets: critical, days: [fri, Sat]}],
-                     allsWell: {at: "07:00", days: [mon, Fri]}}
-                  - {id: ben, zone: America/Denver, lines: [{channel: mail, address: b@b.example}], allsWell: {at: "06:30"}}
-                ladders: [{id: l, rungs: [{call: [ana], wait: PT1M}]}]
-                """));
+            sites: [{id: m, zone: America/Chicago, ladder: l}]
+            points: [{id: pump, site: m, suppressedWhile: [power-pump/power-off], inService: false, reAlarm: PT8H}]
+            contacts:
+              - {id: ana, lines: [{channel: mail, address: a@b.example}],
+                 quiet: [{from: "22:00", to: "06:00", lets: critical, days: [fri, Sat]}],
+                 allsWell: {at: "07:00", days: [mon, Fri]}}
+              - {id: ben, zone: America/Denver, lines: [{channel: mail, address: b@b.example}], allsWell: {at: "06:30"}}
+            ladders: [{id: l, rungs: [{call: [ana], wait: PT1M}]}]
+            """));
 
         Point pump = setup.known("m", "pump").orElseThrow();
         assertThat(pump.suppressedWhile()).containsExactly("power-pump/power-off");
@@ -259,11 +273,14 @@ class SetupReaderTest {
     void reads_fifty_thousand_boxes_written_in_either_form() {
         String box =
                 "{\"id\": \"box-%d\", \"site\": \"mesa-9\", \"heartbeat\": {\"every\": \"PT1M\", \"grace\": \"PT2M\"}}";
-        String many =
-                "{\"sites\": [{\"id\": \"mesa-9\", \"zone\": \"America/Chicago\", \"ladder\": \"night\"}],\n\"boxes\": [\n"
-                        + IntStream.range(0, 50_000).mapToObj(box::formatted).collect(Collectors.joining(",\n"))
-                        + "],\n\"contacts\": [{\"id\": \"ana\", \"lines\": [{\"channel\": \"mail\", \"address\": \"ana@mesa.example\"}]}],\n"
-                        + "\"ladders\": [{\"id\": \"night\", \"rungs\": [{\"call\": [\"ana\"], \"wait\": \"PT5M\"}]}]}";
+        String many = "{\"sites\": [{\"id\": \"mesa-9\", \"zone\": \"America/Chicago\", \"ladder\": \"night\"}],\n"
+                + "\"boxes\": [\n"
+                + IntStream.range(0, 50_000).mapToObj(box::formatted).collect(Collectors.joining(",\n"))
+                + "],\n"
+                + "\"contacts\": [{\"id\": \"ana\", \"lines\": [{\"channel\": \"mail\", \"address\":"
+                + " \"ana@mesa.example\"}]}],\n"
+                + "\"ladders\": [{\"id\": \"night\", \"rungs\": [{\"call\": [\"ana\"], \"wait\":"
+                + " \"PT5M\"}]}]}";
 
         assertThat(reader.read(Document.setupYaml(many)).boxes()).hasSize(50_000);
         assertThat(reader.read(Document.setupJson(many)).boxes()).hasSize(50_000);
