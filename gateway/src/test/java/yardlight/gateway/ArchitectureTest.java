@@ -93,6 +93,7 @@ class ArchitectureTest {
                 "rehearsal",
                 "restore",
                 "smpp",
+                "transport",
                 "watch"
             })
     void no_feature_reaches_into_another(String feature) {
