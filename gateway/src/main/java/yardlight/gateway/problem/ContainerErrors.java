@@ -21,9 +21,16 @@ class ContainerErrors implements ErrorController {
 
     @RequestMapping("${server.error.path:/error}")
     void error(HttpServletRequest request, HttpServletResponse response) throws IOException {
+        writer.write(problem(request), request, response);
+    }
+
+    private static Problem problem(HttpServletRequest request) {
+        if (request.getAttribute(RequestDispatcher.ERROR_EXCEPTION) instanceof Throwable thrown
+                && Translation.hasBadQuery(thrown)) {
+            return Translation.badQuery();
+        }
         Object code = request.getAttribute(RequestDispatcher.ERROR_STATUS_CODE);
         HttpStatus status = code instanceof Integer number ? HttpStatus.resolve(number) : HttpStatus.NOT_FOUND;
-        writer.write(
-                Translation.byStatus(status == null ? HttpStatus.BAD_REQUEST : status, request), request, response);
+        return Translation.byStatus(status == null ? HttpStatus.BAD_REQUEST : status, request);
     }
 }

@@ -27,6 +27,7 @@ final class ContainerValve extends ErrorReportValve {
         String body =
                 "{\"title\":\"%s\",\"status\":%d,\"detail\":\"the request cannot be read\"}".formatted(title, code);
         try {
+            SafeHeaders.bare(response);
             response.setContentType(MediaType.APPLICATION_PROBLEM_JSON_VALUE);
             response.getOutputStream().write(body.getBytes(StandardCharsets.UTF_8));
             response.finishResponse();

@@ -28,8 +28,8 @@ public class ProblemWriter {
         }
         response.resetBuffer();
         response.setStatus(problem.status().value());
+        SafeHeaders.bare(response);
         problem.headers().forEach(response::setHeader);
-        response.setHeader(HttpHeaders.CACHE_CONTROL, "no-store");
         boolean page = Reader.wantsPage(request.getHeader(HttpHeaders.ACCEPT));
         response.setContentType(page ? "text/html;charset=UTF-8" : MediaType.APPLICATION_PROBLEM_JSON_VALUE);
         String body = page ? ProblemPage.html(problem) : json.writeValueAsString(members(problem, request));

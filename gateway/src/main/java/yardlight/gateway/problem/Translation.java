@@ -2,6 +2,7 @@ package yardlight.gateway.problem;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.time.Duration;
+import org.apache.tomcat.util.http.InvalidParameterException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.dao.DataAccessResourceFailureException;
@@ -32,6 +33,9 @@ final class Translation {
         if (thrown instanceof HttpMessageNotReadableException) {
             return Problem.unreadable("the body cannot be read");
         }
+        if (hasBadQuery(thrown)) {
+            return badQuery();
+        }
         if (thrown instanceof LaneBusy) {
             return busy();
         }
@@ -48,6 +52,20 @@ final class Translation {
         }
         LOG.error("{} {} failed; this is a bug in Yardlight", request.getMethod(), Reader.path(request), thrown);
         return byStatus(HttpStatus.INTERNAL_SERVER_ERROR, request);
+    }
+
+    static Problem badQuery() {
+        return Problem.unreadable("the query cannot be read; it must be UTF-8, percent-encoded");
+    }
+
+    /** The server finds out when somebody asks for a parameter, which may be a page in the making. */
+    static boolean hasBadQuery(Throwable thrown) {
+        for (Throwable cause = thrown; cause != null; cause = cause.getCause()) {
+            if (cause instanceof InvalidParameterException) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean databaseAway(Exception thrown) {
