@@ -2,6 +2,8 @@ package yardlight.channels.push;
 
 import com.interaso.webpush.WebPush;
 import java.net.InetAddress;
+import java.net.NetworkInterface;
+import java.net.SocketException;
 import java.net.URI;
 import java.net.UnknownHostException;
 import java.net.http.HttpRequest;
@@ -95,22 +97,35 @@ public final class PushChannel implements Channel {
     }
 
     /**
-     * What keeps us from asking this host. It may lead elsewhere by the time we do, but then whoever is there must show a
-     * certificate in its name before it hears anything.
+     * What keeps us from asking this host. The JDK remembers for half a minute where a name leads, so it is asked where it was
+     * looked up; and should it lead elsewhere by then, whoever is there must show a certificate in its name before it
+     * hears anything.
      */
     private Optional<Attempt> inTheWay(URI endpoint, Desk set) {
         if (set.settings().loopback() && Endpoint.isHere(endpoint)) {
             return Optional.empty();
         }
+        if (set.settings().own().filter(endpoint.getHost()::equalsIgnoreCase).isPresent()) {
+            return Optional.of(Attempt.refused("an endpoint that leads back to this gateway: " + endpoint.getHost()));
+        }
         try {
-            boolean internal =
-                    Arrays.stream(resolver.addresses(endpoint.getHost())).anyMatch(Neighbours::include);
+            boolean internal = Arrays.stream(resolver.addresses(endpoint.getHost()))
+                    .anyMatch(address -> Neighbours.include(address) || isOfThisMachine(address));
             return internal
                     ? Optional.of(Attempt.refused("an endpoint that leads to a network of ours: " + endpoint.getHost()))
                     : Optional.empty();
         } catch (UnknownHostException e) {
             return Optional.of(Attempt.deferred("no host is known as " + endpoint.getHost())
                     .forEveryMessage());
+        }
+    }
+
+    /** A machine in the open has a public address, and behind it perhaps what is meant for itself only. */
+    private static boolean isOfThisMachine(InetAddress address) {
+        try {
+            return NetworkInterface.getByInetAddress(address) != null;
+        } catch (SocketException e) {
+            return true;
         }
     }
 

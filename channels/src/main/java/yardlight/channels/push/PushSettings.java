@@ -1,6 +1,7 @@
 package yardlight.channels.push;
 
 import java.time.Duration;
+import java.util.Optional;
 import yardlight.channels.web.Limits;
 
 /**
@@ -10,8 +11,10 @@ import yardlight.channels.web.Limits;
  *     (RFC 8292 2.1)
  * @param life how long a service keeps a message for a phone that is off, 0 s to 28 days
  * @param loopback whether endpoints on this machine are allowed, also without TLS: for trying things out
+ * @param own the name under which this gateway is reached from outside; nothing is sent there
  */
-public record PushSettings(PushKey key, String contact, Duration life, Limits limits, boolean loopback) {
+public record PushSettings(
+        PushKey key, String contact, Duration life, Limits limits, boolean loopback, Optional<String> own) {
 
     private static final Duration LONGEST = Duration.ofDays(28);
 
@@ -22,5 +25,10 @@ public record PushSettings(PushKey key, String contact, Duration life, Limits li
         if (life.isNegative() || life.compareTo(LONGEST) > 0) {
             throw new IllegalArgumentException("life must be from 0 s to 28 days: " + life);
         }
+    }
+
+    /** For a gateway that nobody reaches from outside. */
+    public PushSettings(PushKey key, String contact, Duration life, Limits limits, boolean loopback) {
+        this(key, contact, life, limits, loopback, Optional.empty());
     }
 }

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.net.InetAddress;
+import java.net.NetworkInterface;
 import java.security.GeneralSecurityException;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
@@ -167,6 +169,30 @@ class PushServiceTest {
         Attempt attempt = inside.send(message("https://push.example/p/1" + KEYS, "one"));
 
         assertThat(attempt).isEqualTo(Attempt.refused("an endpoint that leads to a network of ours: push.example"));
+    }
+
+    @Test
+    void the_gateway_itself_is_refused_under_its_public_name_and_at_every_address_of_its_machine() throws IOException {
+        var own = new PushSettings(
+                settings.key(),
+                settings.contact(),
+                settings.life(),
+                settings.limits(),
+                false,
+                Optional.of("yl.example"));
+        List<InetAddress> here = NetworkInterface.networkInterfaces()
+                .flatMap(NetworkInterface::inetAddresses)
+                .toList();
+
+        assertThat(new PushChannel(Optional.of(own), host -> new InetAddress[] {InetAddress.getByName("9.255.255.255")})
+                        .send(message("https://YL.example/api/v1/events" + KEYS, "one")))
+                .isEqualTo(Attempt.refused("an endpoint that leads back to this gateway: YL.example"));
+        assertThat(here)
+                .isNotEmpty()
+                .allSatisfy(address -> assertThat(new PushChannel(Optional.of(own), host -> new InetAddress[] {address})
+                                .send(message("https://push.example/p" + KEYS, "one"))
+                                .outcome())
+                        .isEqualTo(Outcome.REFUSED));
     }
 
     @Test

@@ -1,7 +1,10 @@
 package yardlight.gateway.push;
 
+import java.net.URI;
+import java.net.URISyntaxException;
 import java.time.InstantSource;
 import java.util.Optional;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -18,8 +21,15 @@ import yardlight.gateway.settings.SettingsTrouble;
 class PushConfiguration {
 
     @Bean
-    PushDesk pushDesk(ServiceSettings settings, Secrets secrets, InstantSource clock) {
-        return new PushDesk(settings.areThere() ? Optional.of(read(settings, secrets, clock)) : Optional.empty());
+    PushDesk pushDesk(
+            ServiceSettings settings,
+            Secrets secrets,
+            InstantSource clock,
+            @Value("${yardlight.public-url:}") String publicUrl) {
+        return new PushDesk(
+                settings.areThere()
+                        ? Optional.of(read(settings, keptKey(secrets, clock), host(publicUrl)))
+                        : Optional.empty());
     }
 
     @Bean
@@ -27,11 +37,24 @@ class PushConfiguration {
         return PushChannel.of(desk.settings());
     }
 
-    private static PushSettings read(ServiceSettings settings, Secrets secrets, InstantSource clock) {
+    private static PushKey keptKey(Secrets secrets, InstantSource clock) {
+        return PushKey.of(secrets.get("push", PushKey::fresh, clock.instant()));
+    }
+
+    private static PushSettings read(ServiceSettings settings, PushKey key, Optional<String> own) {
         try {
-            return settings.with(PushKey.of(secrets.get("push", PushKey::fresh, clock.instant())));
+            return settings.with(key, own);
         } catch (IllegalArgumentException e) {
             throw new SettingsTrouble("yardlight.push.", e);
+        }
+    }
+
+    /** Empty for what is no address: whoever makes links of it says so. */
+    static Optional<String> host(String publicUrl) {
+        try {
+            return Optional.ofNullable(new URI(publicUrl.strip()).getHost());
+        } catch (URISyntaxException e) {
+            return Optional.empty();
         }
     }
 }

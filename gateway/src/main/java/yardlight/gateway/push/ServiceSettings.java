@@ -27,7 +27,8 @@ record ServiceSettings(
         return contact.filter(words -> !words.isBlank()).isPresent();
     }
 
-    PushSettings with(PushKey key) {
-        return new PushSettings(key, contact.orElseThrow(), life, new Limits(connectTimeout, timeout), allowLoopback);
+    PushSettings with(PushKey key, Optional<String> own) {
+        return new PushSettings(
+                key, contact.orElseThrow(), life, new Limits(connectTimeout, timeout), allowLoopback, own);
     }
 }
