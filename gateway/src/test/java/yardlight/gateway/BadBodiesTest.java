@@ -56,6 +56,9 @@ class BadBodiesTest {
                 "POST | /api/v1/rehearsals | {\"site\": \"mesa-9\", \"point\": \"a\", \"condition\": \"b\","
                         + " \"setup\": {\"sites\": [{\"id\": \"x\"}]}}"
                         + " | #/setup/sites/0/zone #/setup/sites/0/ladder",
+                "POST | /api/v1/rehearsals | {\"site\": \"mesa-9\", \"point\": \"a\", \"condition\": \"b\","
+                        + " \"answers\": [{\"contact\": \"ben\", \"after\": \"PT9223372036854775807S\"}]}"
+                        + " | #/answers/0/after",
                 "PUT | /api/v1/logins/zoe | {} | #/role",
                 "PUT | /api/v1/logins/zoe | {\"role\": \"boss\", \"password\": \"short\"} | #/role #/password",
                 "PUT | /api/v1/setup | {\"sites\": {}} | #/sites"

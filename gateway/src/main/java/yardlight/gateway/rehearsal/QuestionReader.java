@@ -16,6 +16,9 @@ final class QuestionReader {
 
     private static final String ID_RULE = "must be 1 to 64 of a-z, 0-9 and -, and not start with -";
 
+    /** Later than anybody answers, and early enough to be added to every time that can be written. */
+    private static final Duration LATEST_ANSWER = Duration.ofDays(31);
+
     private final Setup setup;
     private final Instant now;
 
@@ -50,10 +53,7 @@ final class QuestionReader {
                             "contact",
                             "must be a contact of the setup",
                             id -> Optional.of(id).filter(setup.contacts()::containsKey));
-            Optional<Duration> after = answer.duration("after");
-            if (after.filter(Duration::isNegative).isPresent()) {
-                answer.fault("after", "must not be negative");
-            }
+            Optional<Duration> after = answer.duration("after", Duration.ZERO, LATEST_ANSWER);
             contact.ifPresent(id -> after.ifPresent(wait -> answers.put(id, wait)));
             answer.nothingElse();
         }

@@ -89,9 +89,9 @@ enum Target {
             """;
         static final List<String> SETUPS = List.of(
                 "{\"sites\":[{\"id\":\"mesa-9\",\"zone\":\"America/Chicago\",\"ladder\":\"night\"}],\"boxes\":[{\"id\":\"b\",\"site\":\"mesa-9\","
-                    + "\"heartbeat\":{\"every\":\"PT1M\"}}],\"points\":[],\"contacts\":[{\"id\":\"ana\",\"lines\":[{\"channel\":\"mail\","
-                    + "\"address\":\"ana@mesa.example\"}],\"quiet\":[{\"from\":\"21:00\",\"to\":\"06:00\"}]}],\"rosters\":[],"
-                    + "\"ladders\":[{\"id\":\"night\",\"rungs\":[{\"call\":[\"ana\"],\"wait\":\"PT5M\",\"rounds\":2}]}]}");
+                        + "\"heartbeat\":{\"every\":\"PT1M\"}}],\"points\":[],\"contacts\":[{\"id\":\"ana\",\"lines\":[{\"channel\":\"mail\","
+                        + "\"address\":\"ana@mesa.example\"}],\"quiet\":[{\"from\":\"21:00\",\"to\":\"06:00\"}]}],\"rosters\":[],"
+                        + "\"ladders\":[{\"id\":\"night\",\"rungs\":[{\"call\":[\"ana\"],\"wait\":\"PT5M\",\"rounds\":2}]}]}");
         static final List<String> REPLIES = List.of(
                 "{\"from\": \"+15755550101\", \"text\": \"ok 47\"}",
                 "{\"from\": \"ana@mesa.example\", \"text\": \"HOLD 47 2H, please\\n> quoted\"}",
