@@ -46,7 +46,10 @@ class MigrationIT {
                         "receipt",
                         "line_health",
                         "silence",
-                        "signed_post");
+                        "signed_post",
+                        "invitation",
+                        "device",
+                        "sitting");
     }
 
     @ParameterizedTest

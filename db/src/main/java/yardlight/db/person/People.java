@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.springframework.stereotype.Repository;
 import yardlight.db.disk.Disk;
 
@@ -31,6 +32,10 @@ public class People {
                 .toList();
     }
 
+    public boolean anyOwner() {
+        return rows.existsByRole(Role.OWNER.word());
+    }
+
     /** Adds the person, or replaces the one with the same login; on disk when it returns. */
     public void keep(Person person, Instant now) {
         disk.keep(() -> rows.save(new PersonRow(person, now)));
@@ -50,5 +55,43 @@ public class People {
             }
             return missing;
         });
+    }
+
+    /** Changes what is known of a login, but never the last owner into something else; on disk when it returns. */
+    public Change change(String login, UnaryOperator<Person> how) {
+        return disk.keep(() -> {
+            List<PersonRow> owners = rows.lockByRole(Role.OWNER.word());
+            Optional<PersonRow> row = rows.findById(login);
+            if (row.isEmpty()) {
+                return Change.UNKNOWN;
+            }
+            Person before = row.get().person();
+            Person after = how.apply(before);
+            if (isLast(before, owners) && after.role() != Role.OWNER) {
+                return Change.LAST_OWNER;
+            }
+            row.get().become(after);
+            return Change.DONE;
+        });
+    }
+
+    /** Removes a login with all that belongs to it, but never the last owner; on disk when it returns. */
+    public Change remove(String login) {
+        return disk.keep(() -> {
+            List<PersonRow> owners = rows.lockByRole(Role.OWNER.word());
+            Optional<PersonRow> row = rows.findById(login);
+            if (row.isEmpty()) {
+                return Change.UNKNOWN;
+            }
+            if (isLast(row.get().person(), owners)) {
+                return Change.LAST_OWNER;
+            }
+            rows.delete(row.get());
+            return Change.DONE;
+        });
+    }
+
+    private static boolean isLast(Person person, List<PersonRow> owners) {
+        return person.role() == Role.OWNER && owners.size() <= 1;
     }
 }

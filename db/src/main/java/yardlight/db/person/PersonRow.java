@@ -5,7 +5,7 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
-import java.util.Locale;
+import java.util.Optional;
 
 @Entity
 @Table(name = "person")
@@ -19,6 +19,10 @@ class PersonRow {
 
     private String role;
 
+    private String contact;
+
+    private boolean weak;
+
     @Column(name = "created_at", updatable = false)
     private Instant createdAt;
 
@@ -26,12 +30,18 @@ class PersonRow {
 
     PersonRow(Person person, Instant createdAt) {
         this.login = person.login();
+        this.createdAt = createdAt;
+        become(person);
+    }
+
+    final void become(Person person) {
         this.passwordHash = person.passwordHash();
         this.role = person.role().word();
-        this.createdAt = createdAt;
+        this.contact = person.contact().orElse(null);
+        this.weak = person.weak();
     }
 
     Person person() {
-        return new Person(login, passwordHash, Role.valueOf(role.toUpperCase(Locale.ROOT)));
+        return new Person(login, passwordHash, Role.of(role), Optional.ofNullable(contact), weak);
     }
 }

@@ -13,4 +13,8 @@ public enum Role {
     public String word() {
         return name().toLowerCase(Locale.ROOT);
     }
+
+    static Role of(String word) {
+        return valueOf(word.toUpperCase(Locale.ROOT));
+    }
 }

@@ -25,6 +25,7 @@ import yardlight.gateway.document.Body;
 import yardlight.gateway.document.Document;
 import yardlight.gateway.document.Faults;
 import yardlight.gateway.document.Fields;
+import yardlight.gateway.people.PasswordRules;
 import yardlight.gateway.people.RandomPassword;
 import yardlight.gateway.problem.Problem;
 
@@ -34,17 +35,16 @@ import yardlight.gateway.problem.Problem;
 class LoginsController {
 
     private static final Logger LOG = LoggerFactory.getLogger(LoginsController.class);
-    private static final int SHORTEST = 8;
-    private static final int LONGEST = 128;
-
     private final People people;
     private final PasswordEncoder passwords;
+    private final PasswordRules rules;
     private final InstantSource clock;
     private final SecureRandom random = new SecureRandom();
 
-    LoginsController(People people, PasswordEncoder passwords, InstantSource clock) {
+    LoginsController(People people, PasswordEncoder passwords, PasswordRules rules, InstantSource clock) {
         this.people = people;
         this.passwords = passwords;
+        this.rules = rules;
         this.clock = clock;
     }
 
@@ -66,7 +66,7 @@ class LoginsController {
         if (!AlarmKey.ID.matcher(login).matches()) {
             throw Problem.notFound("a login is 1 to 64 of a-z, 0-9 and -");
         }
-        Wish wish = wish(Body.json(request));
+        Wish wish = wish(login, Body.json(request));
         Role role = wish.role().orElseThrow();
         if (login.equals("owner") && role != Role.OWNER) {
             throw Problem.conflict("the login owner stays an owner: somebody must be able to give logins");
@@ -77,16 +77,13 @@ class LoginsController {
         return new Login(login, role.word(), wish.password().isPresent() ? Optional.empty() : Optional.of(password));
     }
 
-    private static Wish wish(Document document) {
+    private Wish wish(String login, Document document) {
         var faults = new Faults();
         faults.addAll(document.faults());
         Fields fields = document.fields(faults).needs("role");
         Optional<Role> role = fields.as("role", "must be owner, hand or reader", LoginsController::role);
-        String rule = "must be " + SHORTEST + " to " + LONGEST + " characters";
-        Optional<String> password = fields.as(
-                "password",
-                rule,
-                text -> Optional.of(text).filter(one -> one.length() >= SHORTEST && one.length() <= LONGEST));
+        Optional<String> password = fields.as("password", "must be a text", Optional::of);
+        password.flatMap(text -> rules.fault(text, login)).ifPresent(fault -> fields.fault("password", fault.words()));
         fields.nothingElse();
         faults.orNothing();
         return new Wish(role, password);

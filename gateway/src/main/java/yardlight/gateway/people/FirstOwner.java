@@ -2,6 +2,7 @@ package yardlight.gateway.people;
 
 import java.security.SecureRandom;
 import java.time.InstantSource;
+import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.annotation.Value;
@@ -13,7 +14,10 @@ import yardlight.db.person.People;
 import yardlight.db.person.Person;
 import yardlight.db.person.Role;
 
-/** Makes the owner's login at the first start. */
+/**
+ * Makes the owner's login at the first start. A password that the rules are against is taken there all the same: a gateway
+ * that does not start wakes nobody. It is warned of once, and another one is asked for on the owner's pages.
+ */
 @Component
 class FirstOwner implements ApplicationRunner {
 
@@ -22,29 +26,37 @@ class FirstOwner implements ApplicationRunner {
 
     private final People people;
     private final PasswordEncoder passwords;
+    private final PasswordRules rules;
     private final InstantSource clock;
     private final String wanted;
 
     FirstOwner(
             People people,
             PasswordEncoder passwords,
+            PasswordRules rules,
             InstantSource clock,
             @Value("${yardlight.owner-password:}") String wanted) {
         this.people = people;
         this.passwords = passwords;
+        this.rules = rules;
         this.clock = clock;
         this.wanted = wanted;
     }
 
     @Override
     public void run(ApplicationArguments arguments) {
-        if (people.byLogin(LOGIN).isPresent()) {
+        if (people.anyOwner()) {
             return;
         }
         boolean made = wanted.isBlank();
         String password = made ? RandomPassword.fresh(new SecureRandom()) : wanted;
-        var owner = new Person(LOGIN, passwords.encode(password), Role.OWNER);
-        people.keepIfNew(owner, clock.instant(), () -> say(made, password));
+        Optional<PasswordFault> fault = rules.fault(password, LOGIN);
+        var owner = new Person(LOGIN, passwords.encode(password), Role.OWNER, Optional.empty(), fault.isPresent());
+        people.keepIfNew(owner, clock.instant(), () -> {
+            say(made, password);
+            fault.ifPresent(
+                    why -> LOG.warn("yardlight.owner-password {}: choose another one on the page /me", why.words()));
+        });
     }
 
     /** Before it is kept: a start that is killed between the two would leave a password that nobody has seen. */

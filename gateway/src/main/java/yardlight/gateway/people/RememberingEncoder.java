@@ -18,12 +18,12 @@ import org.springframework.security.crypto.password.PasswordEncoder;
  * An expensive encoder made bearable: one check at a time, because each takes its 19 MiB of a small machine, and a
  * password that was right is remembered for a minute, as a MAC under a key that only this process has, because a script
  * that signs in with every request would otherwise pay each time. Few may wait for a check, and not for long: who guesses
- * must not take the threads that boxes are answered by.
+ * must not take the threads that boxes are answered by. What was remembered goes by the stored hash, so that a changed
+ * password forgets it.
  */
 final class RememberingEncoder implements PasswordEncoder {
 
     private static final String MAC = "HmacSHA256";
-    private static final int LONGEST = 128;
     private static final int PLACES = 4;
     private static final int PATIENCE_SECONDS = 2;
 
@@ -47,7 +47,7 @@ final class RememberingEncoder implements PasswordEncoder {
     public String encode(CharSequence raw) {
         turn.acquireUninterruptibly();
         try {
-            return encoder.encode(raw);
+            return encoder.encode(PasswordRules.normal(raw));
         } finally {
             turn.release();
         }
@@ -58,14 +58,15 @@ final class RememberingEncoder implements PasswordEncoder {
      */
     @Override
     public boolean matches(CharSequence raw, String encoded) {
-        if (raw.length() > LONGEST) {
+        if (PasswordRules.tooLong(raw)) {
             return false;
         }
-        String tag = tag(encoded + "\0" + raw);
+        String normal = PasswordRules.normal(raw);
+        String tag = tag(encoded + "\0" + normal);
         if (right.getIfPresent(tag) != null) {
             return true;
         }
-        boolean matches = check(raw, encoded);
+        boolean matches = check(normal, encoded);
         if (matches) {
             right.put(tag, true);
         }

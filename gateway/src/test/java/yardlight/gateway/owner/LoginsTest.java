@@ -39,24 +39,36 @@ class LoginsTest {
 
     @Test
     void with_a_given_password_do_not_show_it() {
-        MvcTestResult made = put("yan", "{\"role\": \"reader\", \"password\": \"long enough\"}");
+        MvcTestResult made = put("yan", "{\"role\": \"reader\", \"password\": \"long enough for this\"}");
 
         assertThat(made).bodyJson().isStrictlyEqualTo("{\"login\": \"yan\", \"role\": \"reader\"}");
-        assertThat(statusAs("yan", "long enough")).isEqualTo(200);
+        assertThat(statusAs("yan", "long enough for this")).isEqualTo(200);
     }
 
     @Test
     void get_another_password_and_lose_the_old_one() {
-        put("xim", "{\"role\": \"reader\", \"password\": \"the first one\"}");
-        put("xim", "{\"role\": \"reader\", \"password\": \"the second one\"}");
+        put("xim", "{\"role\": \"reader\", \"password\": \"the first one of these\"}");
+        put("xim", "{\"role\": \"reader\", \"password\": \"the second one of these\"}");
 
-        assertThat(statusAs("xim", "the first one")).isEqualTo(401);
-        assertThat(statusAs("xim", "the second one")).isEqualTo(200);
+        assertThat(statusAs("xim", "the first one of these")).isEqualTo(401);
+        assertThat(statusAs("xim", "the second one of these")).isEqualTo(200);
     }
 
     @Test
     void never_leave_the_place_without_an_owner() {
         assertThat(put("owner", "{\"role\": \"reader\"}")).hasStatus(409);
+    }
+
+    @Test
+    void with_a_password_that_the_rules_are_against_are_refused_with_the_reason() {
+        MvcTestResult refused = put("wim", "{\"role\": \"reader\", \"password\": \"only 14 long..\"}");
+
+        assertThat(refused).hasStatus(422);
+        assertThat(refused)
+                .bodyText()
+                .contains("/password", "must be at least 15 characters")
+                .doesNotContain("only 14");
+        assertThat(statusAs("wim", "only 14 long..")).isEqualTo(401);
     }
 
     @Test
