@@ -49,7 +49,9 @@ class MigrationIT {
                         "signed_post",
                         "invitation",
                         "device",
-                        "sitting");
+                        "sitting",
+                        "passkey_handle",
+                        "passkey");
     }
 
     @ParameterizedTest

@@ -8,7 +8,7 @@ import java.util.TreeMap;
  * A line for the log.
  *
  * @param what what happened
- * @param about ids of what it is about, by the words of the contract: site, box, alarm, callout, notice, contact, channel
+ * @param about ids of what it is about, by the words of the contract: site, box, alarm, callout, notice, contact, channel, person
  * @param words one sentence for the person who reads the log
  */
 public record Entry(What what, Map<String, String> about, String words) {
@@ -27,6 +27,7 @@ public record Entry(What what, Map<String, String> about, String words) {
         BOX,
         ROSTER,
         SETUP,
+        LOGIN,
         RESTORE,
         CLOCK,
         REFUSED;

@@ -33,6 +33,11 @@ public class Retention {
     private static final String OLD_SILENCES =
             "select alarm from silence where found_at < ? and newest_on is null order by found_at";
     private static final String OLD_TEXTS = "select id from incoming_text where received_at < ? order by received_at";
+    private static final String OLD_INVITATIONS = "select id from invitation where expires_at < ? order by expires_at";
+
+    /** What nobody has come with for so long is new when somebody does. */
+    private static final String OLD_DEVICES = "select id from device where last_at < ? order by last_at";
+
     private static final String OLD_RECEIPTS = "select id from receipt where kept_at < ? order by kept_at";
 
     private final JdbcTemplate jdbc;
@@ -53,6 +58,8 @@ public class Retention {
         swept.put("silence", delete("silence", "alarm", OLD_SILENCES, record));
         swept.put("log_line", delete("log_line", "line", OLD_LINES, record));
         swept.put("link", delete("link", "token_hash", OLD_LINKS, events));
+        swept.put("invitation", delete("invitation", "id", OLD_INVITATIONS, events));
+        swept.put("device", delete("device", "id", OLD_DEVICES, record));
         swept.put("incoming_text", delete("incoming_text", "id", OLD_TEXTS, events));
         swept.put("receipt", delete("receipt", "id", OLD_RECEIPTS, events));
         return swept;

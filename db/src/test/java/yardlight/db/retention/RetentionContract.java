@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -85,6 +86,26 @@ abstract class RetentionContract {
     }
 
     @Test
+    void lets_old_invitations_go_with_the_events_and_old_devices_with_the_record() {
+        jdbc.update(
+                "insert into person (login, password_hash, role, created_at) values ('ana', 'x', 'hand', ?)", time());
+        jdbc.update(
+                "insert into device (id, login, way, address, agent, first_at, last_at) values ('d', 'ana', 'browser', '', '', ?, ?)",
+                time(),
+                time());
+        jdbc.update(
+                "insert into invitation (id, token_hash, role, invited_by, invited_at, expires_at) values ('i', 'h', 'hand', 'ana', ?, ?)",
+                time(),
+                time());
+
+        new Retention(jdbc).sweep(Ages.USUAL, THEN.plus(Duration.ofDays(90)).plusMillis(1));
+        assertThat(List.of(count("invitation"), count("device"))).containsExactly(0L, 1L);
+
+        new Retention(jdbc).sweep(Ages.USUAL, AFTER_THE_RECORD);
+        assertThat(List.of(count("person"), count("device"))).containsExactly(1L, 0L);
+    }
+
+    @Test
     void is_never_so_short_that_a_repeated_id_would_be_taken_for_new() {
         assertThatThrownBy(() -> new Ages(Duration.ofDays(29), Duration.ofDays(1000)))
                 .isInstanceOf(IllegalArgumentException.class);
@@ -129,6 +150,10 @@ abstract class RetentionContract {
                     new PostedRecord("mesa-9-box", Optional.empty(), report, now, Outcome.OCCURRED, Optional.empty())));
             writing.commit(sheet, now);
         }
+    }
+
+    private static Object time() {
+        return THEN.atOffset(ZoneOffset.UTC);
     }
 
     private long count(String table) {

@@ -44,7 +44,8 @@ public class PasswordRules {
         if (names(login).map(PasswordRules::folded).anyMatch(name -> isMadeOf(folded, name))) {
             return Optional.of(PasswordFault.NAME);
         }
-        boolean common = folded.codePoints().distinct().count() <= 1 || CommonPasswords.any(entry -> isMadeOf(folded, folded(entry)));
+        boolean common = folded.codePoints().distinct().count() <= 1
+                || CommonPasswords.any(entry -> isMadeOf(folded, folded(entry)));
         return common ? Optional.of(PasswordFault.COMMON) : Optional.empty();
     }
 

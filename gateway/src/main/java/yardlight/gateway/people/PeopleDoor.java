@@ -3,6 +3,7 @@ package yardlight.gateway.people;
 import jakarta.servlet.DispatcherType;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.Set;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
@@ -19,6 +20,8 @@ import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.authentication.AuthenticationFailureHandler;
 import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
 import org.springframework.security.web.authentication.SimpleUrlAuthenticationFailureHandler;
+import org.springframework.security.web.authentication.SimpleUrlAuthenticationSuccessHandler;
+import org.springframework.security.web.context.SecurityContextHolderFilter;
 import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
 import org.springframework.security.web.savedrequest.NullRequestCache;
 import yardlight.gateway.problem.Reader;
@@ -46,19 +49,32 @@ class PeopleDoor {
 
     @Bean
     @Order(100)
-    SecurityFilterChain peopleChain(HttpSecurity http, AuthenticationManager signIn, Refusals refusals) {
+    SecurityFilterChain peopleChain(
+            HttpSecurity http,
+            AuthenticationManager signIn,
+            OpenSittings sittings,
+            Arrival arrival,
+            ObjectProvider<MoreWaysIn> more,
+            Refusals refusals) {
         AuthenticationEntryPoint api = refusals.challenge("Basic realm=\"Yardlight\"", "this needs a login");
         AuthenticationEntryPoint page = new LoginUrlAuthenticationEntryPoint("/login");
+        more.orderedStream().forEach(way -> way.add(http, arrival));
         return http.authenticationManager(signIn)
                 .authorizeHttpRequests(PeopleDoor::rights)
                 .headers(SafeHeaders::setWithScripts)
                 .csrf(csrf ->
                         csrf.csrfTokenRepository(tokens()).requireCsrfProtectionMatcher(PeopleDoor::couldBeForged))
                 .requestCache(cache -> cache.requestCache(new NullRequestCache()))
-                .httpBasic(basic -> basic.authenticationEntryPoint(api))
-                .formLogin(form ->
-                        form.loginPage("/login").failureHandler(failure(api)).permitAll())
-                .logout(logout -> logout.logoutSuccessUrl("/login?out").permitAll())
+                .addFilterAfter(new SittingFilter(sittings), SecurityContextHolderFilter.class)
+                .httpBasic(basic -> basic.authenticationEntryPoint(api).authenticationDetailsSource(DeviceDetails::new))
+                .formLogin(form -> form.loginPage("/login")
+                        .authenticationDetailsSource(DeviceDetails::new)
+                        .successHandler(arrival.then(new SimpleUrlAuthenticationSuccessHandler("/")))
+                        .failureHandler(failure(api))
+                        .permitAll())
+                .logout(logout -> logout.addLogoutHandler((request, response, who) -> arrival.leave(request))
+                        .logoutSuccessUrl("/login?out")
+                        .permitAll())
                 .exceptionHandling(handling -> handling.accessDeniedHandler(refusals.forbidden())
                         .authenticationEntryPoint((request, response, thrown) ->
                                 (wantsPage(request) ? page : api).commence(request, response, thrown)))
@@ -69,17 +85,26 @@ class PeopleDoor {
             AuthorizeHttpRequestsConfigurer<HttpSecurity>.AuthorizationManagerRequestMatcherRegistry requests) {
         requests.dispatcherTypeMatchers(DispatcherType.ERROR, DispatcherType.ASYNC)
                 .permitAll();
-        requests.requestMatchers("/login", "/yardlight.css", "/yardlight.svg", "/yardlight-*.png", "/error")
+        requests.requestMatchers(
+                        "/login",
+                        "/login/webauthn",
+                        "/webauthn/authenticate/options",
+                        "/join/*",
+                        "/yardlight.css",
+                        "/yardlight.svg",
+                        "/yardlight-*.png",
+                        "/error")
                 .permitAll();
         // Browsers fetch these without a login, and again when nobody is signed in.
-        requests.requestMatchers("/phone.js", "/phone-worker.js", "/phone-app.json", "/webjars/**")
+        requests.requestMatchers("/passkey.js", "/phone.js", "/phone-worker.js", "/phone-app.json", "/webjars/**")
                 .permitAll();
         requests.requestMatchers("/actuator/health/**", "/v3/api-docs/**", "/v3/api-docs.yaml")
                 .permitAll();
         requests.requestMatchers(HttpMethod.PUT, "/api/v1/setup").hasRole(OWNER);
         requests.requestMatchers(HttpMethod.POST, "/phone/**").hasRole(OWNER);
         requests.requestMatchers("/phone").hasRole(HAND);
-        requests.requestMatchers("/api/v1/boxes/**", "/api/v1/logins/**").hasRole(OWNER);
+        requests.requestMatchers("/api/v1/boxes/**", "/api/v1/logins/**", "/api/v1/invitations/**", "/logins/**")
+                .hasRole(OWNER);
         requests.requestMatchers(HttpMethod.POST, "/api/v1/alarms/*/reset").hasRole(OWNER);
         requests.requestMatchers(
                         HttpMethod.POST, "/api/v1/alarms/**", "/alarms/**", "/api/v1/contacts/**", "/contacts/**")

@@ -25,7 +25,7 @@ class SigningIn {
         return new RememberingEncoder(new Argon2PasswordEncoder(16, 32, 1, 19_456, 2));
     }
 
-    private static UserDetailsService logins(People people) {
+    static UserDetailsService logins(People people) {
         return login -> people.byLogin(login)
                 .map(SigningIn::details)
                 .orElseThrow(() -> new UsernameNotFoundException("no such login"));
@@ -39,10 +39,10 @@ class SigningIn {
     }
 
     @Bean
-    static AuthenticationManager signIn(People people, PasswordEncoder passwords) {
+    static AuthenticationManager signIn(People people, PasswordEncoder passwords, MetDevices devices) {
         var provider = new DaoAuthenticationProvider(logins(people));
         provider.setPasswordEncoder(passwords);
-        AuthenticationProvider patient = new WrongPasswords(provider);
+        AuthenticationProvider patient = new WrongPasswords(provider, devices);
         return new ProviderManager(patient);
     }
 }

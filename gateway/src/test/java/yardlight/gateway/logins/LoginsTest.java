@@ -1,4 +1,4 @@
-package yardlight.gateway.owner;
+package yardlight.gateway.logins;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
