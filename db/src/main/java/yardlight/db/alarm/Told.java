@@ -1,5 +1,6 @@
 package yardlight.db.alarm;
 
+import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -27,6 +28,17 @@ public class Told {
 
     private static final String MADE = "select id, queued_at from notice where queued_at >= ? order by queued_at, id";
 
+    private static final String TO = NoticeColumns.TABLE.select()
+            + " where queued_at >= ? and contact = ? order by queued_at desc, id desc fetch first ? rows only";
+
+    /**
+     * A notice and what became of it.
+     *
+     * @param channel the one that is tried, or was tried last; empty before it is queued
+     */
+    public record Sent(
+            Notice notice, Optional<String> channel, Optional<Instant> handedOverAt, Optional<Instant> deliveredAt) {}
+
     /** When a notice was made. */
     public record Made(String notice, Instant at) {}
 
@@ -53,6 +65,16 @@ public class Told {
                 MADE,
                 (rows, n) -> new Made(rows.getString("id"), new Row(rows).time("queued_at")),
                 Column.stored(since));
+    }
+
+    /** The newest notices to a contact that were made at or after the instant, newest first. */
+    public List<Sent> to(String contact, Instant since, int most) {
+        return jdbc.query(TO, (rows, n) -> sent(new Row(rows)), Column.stored(since), contact, most);
+    }
+
+    private static Sent sent(Row row) throws SQLException {
+        NoticeColumns.KeptNotice kept = NoticeColumns.read(row);
+        return new Sent(kept.notice(), kept.channel(), kept.handedOverAt(), kept.deliveredAt());
     }
 
     /** The alarms that a notice is about, as they stand now, oldest first. */

@@ -1,6 +1,8 @@
 package yardlight.db.figures;
 
 import java.time.Instant;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Repository;
@@ -10,6 +12,9 @@ import yardlight.db.columns.Row;
 /** How much waits, and for how long. Each call is one query over what waits, not over what was. */
 @Repository
 public class Figures {
+
+    private static final String BY_CHANNEL =
+            "select channel, count(*) as waiting, min(queued_at) as oldest from outbox group by channel";
 
     /**
      * @param count how many
@@ -26,6 +31,16 @@ public class Figures {
     /** Notices that no carrier has taken yet, those included whose next attempt is not due; held ones are not. */
     public Waiting queuedNotices() {
         return waiting("select count(*) as waiting, min(queued_at) as oldest from outbox");
+    }
+
+    /** The same for each channel by which any of them is to go. */
+    public Map<String, Waiting> queuedByChannel() {
+        var waiting = new HashMap<String, Waiting>();
+        jdbc.query(BY_CHANNEL, rows -> {
+            var row = new Row(rows);
+            waiting.put(row.text("channel"), new Waiting(row.big("waiting"), row.maybeTime("oldest")));
+        });
+        return waiting;
     }
 
     /** What was due by {@code now} and has not been done. */

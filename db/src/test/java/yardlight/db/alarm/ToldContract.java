@@ -75,6 +75,20 @@ abstract class ToldContract {
     }
 
     @Test
+    void finds_the_newest_notices_to_one_contact_and_no_more_than_asked_for() {
+        decide(NOW, report(HEATER, true, NOW));
+        decide(NOW.plusSeconds(60), report(Fixtures.TANK, true, NOW.plusSeconds(60)));
+
+        List<Told.Sent> both = told.to("ana", NOW, 9);
+        assertThat(both).extracting(one -> one.notice().contact()).containsOnly("ana");
+        assertThat(both).extracting(one -> one.notice().queuedAt()).containsExactly(NOW.plusSeconds(60), NOW);
+        assertThat(both.get(1).channel()).contains("sms-mail");
+        assertThat(told.to("ana", NOW, 1)).containsExactly(both.get(0));
+        assertThat(told.to("ana", NOW.plusMillis(1), 9)).containsExactly(both.get(0));
+        assertThat(told.to("ben", NOW, 9)).isEmpty();
+    }
+
+    @Test
     void finds_points_that_had_alarms_set_up_or_not() {
         var points = new SeenPoints(new JdbcTemplate(source));
         decide(NOW, report(HEATER, true, NOW));

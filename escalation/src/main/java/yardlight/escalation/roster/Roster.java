@@ -4,8 +4,11 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import yardlight.escalation.walltime.WallTime;
 
 /**
@@ -36,14 +39,56 @@ public record Roster(
 
     /** Who is on call at the instant, as written in the roster; empty when nobody is yet. */
     public Optional<String> onCall(Instant instant) {
+        return relief(instant).map(Relief::contact).or(() -> tour(instant));
+    }
+
+    private Optional<Relief> relief(Instant instant) {
         for (int i = reliefs.size() - 1; i >= 0; i--) {
             Relief relief = reliefs.get(i);
             if (!instant.isBefore(handover(relief.from())) && instant.isBefore(handover(relief.to()))) {
-                return Optional.of(relief.contact());
+                return Optional.of(relief);
             }
         }
+        return Optional.empty();
+    }
+
+    private Optional<String> tour(Instant instant) {
         long turn = turn(instant);
         return turn < 0 ? Optional.empty() : Optional.of(order.get((int) (turn % order.size())));
+    }
+
+    /** The tour that an instant is in, whoever stands in for it; empty before the first one. */
+    public Optional<Stretch> tourAt(Instant instant) {
+        long turn = turn(instant);
+        return turn < 0
+                ? Optional.empty()
+                : Optional.of(new Stretch(turnStart(turn), turnStart(turn + 1), tour(instant), Optional.empty()));
+    }
+
+    /**
+     * Who is on call from one instant to another, in order and without a gap. A stretch ends at each handover, and where a
+     * relief begins or ends.
+     *
+     * @param from inclusive
+     * @param to exclusive, after from
+     */
+    public List<Stretch> stretches(Instant from, Instant to) {
+        var cuts = new TreeSet<Instant>();
+        for (Instant cut = nextHandover(from); cut.isBefore(to); cut = nextHandover(cut)) {
+            cuts.add(cut);
+        }
+        reliefs.stream()
+                .flatMap(relief -> Stream.of(handover(relief.from()), handover(relief.to())))
+                .filter(cut -> cut.isAfter(from) && cut.isBefore(to))
+                .forEach(cuts::add);
+        cuts.add(to);
+        var stretches = new ArrayList<Stretch>();
+        Instant start = from;
+        for (Instant end : cuts) {
+            stretches.add(new Stretch(start, end, tour(start), relief(start)));
+            start = end;
+        }
+        return List.copyOf(stretches);
     }
 
     /** The start of the first tour that begins after the instant. Reliefs are not handovers of a tour. */

@@ -12,6 +12,7 @@ import yardlight.escalation.Stimulus;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.setup.Contact;
 import yardlight.gateway.lane.Lane;
+import yardlight.gateway.page.Masks;
 import yardlight.gateway.problem.Problem;
 import yardlight.gateway.setup.SetupInForce;
 

@@ -1,5 +1,6 @@
 /**
- * What is known of the ways to people: in the API, on a page for each of them, and with a button that tries one. Start
- * reading at {@code ContactPage}. What proves a line is decided by the engine.
+ * The people who can be called: what is known of the ways to them, in the API and on a page for each with a button that
+ * tries one, and the forms that make, change and take them away. Start reading at {@code PeoplePage}. What proves a line
+ * is decided by the engine, what a contact must be by the reader of the setup.
  */
 package yardlight.gateway.lines;

@@ -3,6 +3,7 @@ package yardlight.gateway.page;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
@@ -15,6 +16,18 @@ public record Clockface(ZoneId zone, Instant now, Locale locale) {
         ZonedDateTime local = instant.atZone(zone);
         boolean today = local.toLocalDate().equals(LocalDate.ofInstant(now, zone));
         return local.format(DateTimeFormatter.ofPattern(today ? time() : date() + ", " + time(), locale))
+                .replace('\u202F', ' ');
+    }
+
+    /** A time of day on any day: {@code 9:00 PM}. */
+    public String read(LocalTime time) {
+        return time.format(DateTimeFormatter.ofPattern(time(), locale)).replace('\u202F', ' ');
+    }
+
+    /** With the day of the week and the date, whatever day it is: {@code Mon, Nov 23, 7:00 AM}. */
+    public String readWithDay(Instant instant) {
+        return instant.atZone(zone)
+                .format(DateTimeFormatter.ofPattern("EEE, " + date() + ", " + time(), locale))
                 .replace('\u202F', ' ');
     }
 

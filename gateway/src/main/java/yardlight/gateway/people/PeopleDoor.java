@@ -33,6 +33,9 @@ import yardlight.gateway.problem.SafeHeaders;
 class PeopleDoor {
 
     private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS", "TRACE");
+    /** Pages that change the setup, and the forms that lead there. */
+    private static final String[] SETUP_PAGES = {"/new-person", "/people/*/edit", "/people/*/remove"};
+
     private static final String OWNER = "OWNER";
     private static final String HAND = "HAND";
     private static final String READER = "READER";
@@ -107,8 +110,13 @@ class PeopleDoor {
                 .hasRole(OWNER);
         requests.requestMatchers(HttpMethod.POST, "/api/v1/alarms/*/reset").hasRole(OWNER);
         requests.requestMatchers(
-                        HttpMethod.POST, "/api/v1/alarms/**", "/alarms/**", "/api/v1/contacts/**", "/contacts/**")
+                        HttpMethod.POST,
+                        "/api/v1/alarms/**",
+                        "/alarms/**",
+                        "/api/v1/contacts/**",
+                        "/people/*/lines/*/test")
                 .hasRole(HAND);
+        requests.requestMatchers(SETUP_PAGES).hasRole(OWNER);
         requests.anyRequest().hasRole(READER);
     }
 

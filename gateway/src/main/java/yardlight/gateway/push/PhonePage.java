@@ -41,7 +41,7 @@ class PhonePage {
     @PostMapping("/lines")
     View add(@RequestParam String contact, @RequestParam String address, Principal login) {
         lines.add(contact, address, login.getName());
-        var sheet = new RedirectView("/contacts/" + contact, true);
+        var sheet = new RedirectView("/people/" + contact, true);
         sheet.setStatusCode(HttpStatus.SEE_OTHER);
         return sheet;
     }

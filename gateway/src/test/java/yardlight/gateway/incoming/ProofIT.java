@@ -126,8 +126,8 @@ class ProofIT {
         await(() -> line(0).has("trouble"));
         assertThat(line(0).get("trouble").asString()).isEqualTo("pigeon: in the carrier's words");
         assertThat(pigeon.carried).hasSize(1);
-        assertThat(web.get("/contacts/" + id, Web.owner()).body())
-                .contains("in the carrier&#39;s words: pigeon", "Not proven for 30 days", "every day at 07:00");
+        assertThat(web.get("/people/" + id, Web.owner()).body())
+                .contains("in the carrier&#39;s words: pigeon", "Not proven for 30 days", "every day at 7:00 AM");
     }
 
     @Test
@@ -150,7 +150,7 @@ class ProofIT {
                 "{\"role\": \"reader\", \"password\": \"" + GatewayTest.PASSWORD + "\"}",
                 Web.owner());
 
-        for (String path : List.of("/api/v1/lines", "/contacts/" + id)) {
+        for (String path : List.of("/api/v1/lines", "/people/" + id)) {
             assertThat(web.get(path, reader).body()).contains("***0199").doesNotContain(phone, "<button class");
         }
         assertThat(web.post("/api/v1/contacts/" + id + "/lines/1/test", "application/json", "", reader)

@@ -40,7 +40,7 @@ class LinesTest {
         assertThat(answer.getResponse().getContentAsString())
                 .isEqualTo(
                         "[{\"contact\":\"ana\",\"line\":1,\"channel\":\"sms-mail\",\"address\":\"5755550101@txt.example\",\"proven\":false},"
-                                + "{\"contact\":\"ana\",\"line\":2,\"channel\":\"mail\",\"address\":\"ana@mesa.example\",\"proven\":false}]");
+                            + "{\"contact\":\"ana\",\"line\":2,\"channel\":\"mail\",\"address\":\"ana@mesa.example\",\"proven\":false}]");
     }
 
     @Test
@@ -84,7 +84,7 @@ class LinesTest {
 
     @Test
     void the_page_says_that_nothing_is_known_and_has_a_button_for_each() throws Exception {
-        MvcTestResult page = doors.as("hand", HttpMethod.GET, "/contacts/ana").exchange();
+        MvcTestResult page = doors.as("hand", HttpMethod.GET, "/people/ana").exchange();
 
         assertThat(page).hasStatusOk();
         assertThat(page.getResponse().getContentAsString())
@@ -93,24 +93,53 @@ class LinesTest {
                         "line 2 (mail)",
                         "Nothing has shown yet that it works",
                         "Not proven for 30 days",
-                        "action=\"/contacts/ana/lines/2/test\"");
-        assertThat(doors.as("reader", HttpMethod.GET, "/contacts/ana")
+                        "action=\"/people/ana/lines/2/test\"");
+        assertThat(doors.as("reader", HttpMethod.GET, "/people/ana")
                         .exchange()
                         .getResponse()
                         .getContentAsString())
                 .contains("line 2 (mail)")
                 .doesNotContain("/lines/2/test", "5755550101");
-        assertThat(doors.as("hand", HttpMethod.GET, "/contacts/cleo").exchange())
-                .hasStatus(404);
+        assertThat(doors.as("hand", HttpMethod.GET, "/people/cleo").exchange()).hasStatus(404);
     }
 
     @Test
     void the_button_of_the_page_leads_back_to_it() {
-        assertThat(doors.as("hand", HttpMethod.POST, "/contacts/ana/lines/1/test")
-                        .exchange())
+        assertThat(doors.as("hand", HttpMethod.POST, "/people/ana/lines/1/test").exchange())
                 .hasStatus(303)
-                .hasHeader("Location", "/contacts/ana");
+                .hasHeader("Location", "/people/ana");
         assertThat(lane.decided).containsExactly(new Stimulus.TestLine("ana", 0, "hand"));
+    }
+
+    @Test
+    void what_the_rules_refuse_is_said_beside_the_line() throws Exception {
+        lane.answer = new Answer.Refusal("this line was tested a moment ago");
+
+        MvcTestResult page =
+                doors.as("hand", HttpMethod.POST, "/people/ana/lines/2/test").exchange();
+
+        assertThat(page).hasStatus(409);
+        assertThat(page.getResponse().getContentAsString()).contains("this line was tested a moment ago");
+    }
+
+    @Test
+    void the_old_address_of_the_page_leads_to_it() {
+        assertThat(doors.as("reader", HttpMethod.GET, "/contacts/ana").exchange())
+                .hasStatus(303)
+                .hasHeader("Location", "/people/ana");
+    }
+
+    @Test
+    void the_page_of_all_says_whom_nothing_has_reached_and_who_has_quiet_hours() throws Exception {
+        String page = doors.as("reader", HttpMethod.GET, "/people")
+                .header("Accept-Language", "es")
+                .exchange()
+                .getResponse()
+                .getContentAsString();
+
+        assertThat(page)
+                .contains("Ana Ruelas", "Todavía no se le ha alcanzado", "Descansa hasta las 6:00", "línea 2 (mail)")
+                .doesNotContain("/new-person");
     }
 
     @Test

@@ -54,7 +54,6 @@ class RightsTest {
         decided.put("GET /api/v1/lines", Who.READER_UP);
         decided.put("POST /api/v1/contacts/{id}/lines/{line}/test", Who.HAND_UP);
         decided.put("GET /contacts/{id}", Who.READER_UP);
-        decided.put("POST /contacts/{id}/lines/{line}/test", Who.HAND_UP);
         decided.put("GET /phone", Who.HAND_UP);
         decided.put("POST /phone/lines", Who.OWNER);
         decided.put("GET /api/v1/alarms", Who.READER_UP);
@@ -75,6 +74,7 @@ class RightsTest {
         decided.put("GET /login", Who.ANYBODY);
         decided.put("GET /v3/api-docs", Who.ANYBODY);
         decided.put("GET /v3/api-docs.yaml", Who.ANYBODY);
+        pagesOfPeople(decided);
         return decided;
     }
 
@@ -102,6 +102,18 @@ class RightsTest {
         decided.put("GET /me/passkeys", Who.READER_UP);
         decided.put("POST /me/passkeys/remove", Who.READER_UP);
         return decided;
+    }
+
+    private static void pagesOfPeople(Map<String, Who> decided) {
+        decided.put("GET /people", Who.READER_UP);
+        decided.put("GET /people/{id}", Who.READER_UP);
+        decided.put("POST /people/{id}/lines/{line}/test", Who.HAND_UP);
+        decided.put("GET /people/{id}/edit", Who.OWNER);
+        decided.put("POST /people/{id}/edit", Who.OWNER);
+        decided.put("GET /people/{id}/remove", Who.OWNER);
+        decided.put("POST /people/{id}/remove", Who.OWNER);
+        decided.put("GET /new-person", Who.OWNER);
+        decided.put("POST /new-person", Who.OWNER);
     }
 
     /** Files, the actuator, and what the security chains answer. */

@@ -57,13 +57,13 @@ class PhoneIT {
 
         assertThat(added.statusCode()).as(added.body()).isEqualTo(303);
         assertThat(added.headers().firstValue("Location"))
-                .hasValueSatisfying(to -> assertThat(to).endsWith("/contacts/ben"));
+                .hasValueSatisfying(to -> assertThat(to).endsWith("/people/ben"));
         assertThat(setup())
                 .isEqualTo(Documents.CONTRACT.replace(
                         "5755550102@txt.example}",
                         "5755550102@txt.example}, {\"channel\": \"push\", \"address\": \"" + SERVICE.subscription()
                                 + "\"}"));
-        assertThat(web.get("/contacts/ben", with("Accept", "text/html")).body()).contains("line 2 (push)");
+        assertThat(web.get("/people/ben", with("Accept", "text/html")).body()).contains("line 2 (push)");
     }
 
     @Test

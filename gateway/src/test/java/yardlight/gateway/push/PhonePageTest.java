@@ -77,7 +77,7 @@ class PhonePageTest {
     @Test
     void is_the_only_page_that_may() {
         assertThat(policy(doors.as("owner", HttpMethod.GET, "/").exchange())).doesNotContain("script-src");
-        assertThat(policy(doors.as("owner", HttpMethod.GET, "/contacts/ana").exchange()))
+        assertThat(policy(doors.as("owner", HttpMethod.GET, "/people/ana").exchange()))
                 .doesNotContain("script-src");
     }
 
@@ -131,7 +131,7 @@ class PhonePageTest {
 
     @Test
     void is_named_on_the_page_of_a_contact() {
-        assertThat(text(doors.as("hand", HttpMethod.GET, "/contacts/ana").exchange()))
+        assertThat(text(doors.as("hand", HttpMethod.GET, "/people/ana").exchange()))
                 .contains("href=\"/phone\"");
     }
 

@@ -1,4 +1,4 @@
-package yardlight.gateway.lines;
+package yardlight.gateway.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

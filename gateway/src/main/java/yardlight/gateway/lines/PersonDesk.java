@@ -1,0 +1,84 @@
+package yardlight.gateway.lines;
+
+import java.text.Normalizer;
+import java.util.List;
+import java.util.Locale;
+import org.springframework.stereotype.Component;
+import yardlight.gateway.edit.Desk;
+import yardlight.gateway.edit.Part;
+import yardlight.gateway.edit.Piece;
+import yardlight.gateway.edit.Saved;
+import yardlight.gateway.edit.SetupTree;
+import yardlight.gateway.problem.Problem;
+
+/** Makes, changes and takes away contacts of the setup. */
+@Component
+class PersonDesk {
+
+    private static final int LONGEST_ID = 60;
+
+    private final Desk desk;
+
+    PersonDesk(Desk desk) {
+        this.desk = desk;
+    }
+
+    /** A form for a new one. */
+    PersonForm blank() {
+        return PersonForm.blank(desk.look().version());
+    }
+
+    /** A form for one that is there, else 404. */
+    PersonForm open(String id) {
+        Desk.Look look = desk.look();
+        return PersonForm.of(look.version(), there(look.tree(), id));
+    }
+
+    private static Piece there(SetupTree tree, String id) {
+        Piece piece = tree.piece(Part.CONTACTS, id);
+        if (piece.node().isEmpty()) {
+            throw Problem.notFound("there is no such contact");
+        }
+        return piece;
+    }
+
+    /** What the form asks for, of the setup as it is now. A new person gets an id that is made of the name. */
+    Piece wish(PersonForm form) {
+        SetupTree tree = desk.look().tree();
+        String id = form.id().isEmpty() ? free(tree, form.name()) : form.id();
+        return form.piece(id, tree.piece(Part.CONTACTS, id));
+    }
+
+    Saved save(PersonForm form, Piece wish, String by) {
+        return desk.save(form.seen(), List.of(wish), by);
+    }
+
+    private static String free(SetupTree tree, String name) {
+        String plain = Normalizer.normalize(name, Normalizer.Form.NFD)
+                .replaceAll("\\p{M}", "")
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[^a-z0-9]+", "-")
+                .replaceAll("^-|-$", "");
+        String base = plain.substring(0, Math.min(LONGEST_ID, plain.length()));
+        String id = base;
+        for (int i = 2; tree.piece(Part.CONTACTS, id).node().isPresent(); i++) {
+            id = base + "-" + i;
+        }
+        return id;
+    }
+
+    /** The setup without somebody, as it is now. */
+    record Farewell(int seen, Leaving leaving) {}
+
+    /** What it takes to take somebody out, else 404. */
+    Farewell farewell(String id) {
+        Desk.Look look = desk.look();
+        there(look.tree(), id);
+        return new Farewell(look.version(), Leaving.of(look.tree(), id));
+    }
+
+    /** Nothing is stored when something is in the way. */
+    Saved leave(int seen, Leaving leaving, String by) {
+        return leaving.wishes().isEmpty() ? new Saved.Wrong(List.of()) : desk.save(seen, leaving.wishes(), by);
+    }
+}

@@ -1,0 +1,134 @@
+package yardlight.gateway.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.test.context.DynamicPropertyRegistry;
+import org.springframework.test.context.DynamicPropertySource;
+import yardlight.gateway.Web;
+import yardlight.gateway.WholeGateway;
+import yardlight.gateway.setup.Documents;
+
+/** The people, their turns and the paths to them, as the owner sees to them from a phone or a desk. */
+@SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT)
+class PeoplePagesIT {
+
+    private final int port;
+    private final Web web;
+
+    @Autowired
+    PeoplePagesIT(@LocalServerPort int port) {
+        this.port = port;
+        this.web = new Web(port);
+    }
+
+    @DynamicPropertySource
+    static void settings(DynamicPropertyRegistry registry) {
+        WholeGateway.settings(registry);
+    }
+
+    @BeforeEach
+    void set_up() {
+        web.put("/api/v1/setup", "application/yaml", Documents.CONTRACT, Web.owner());
+    }
+
+    @ParameterizedTest
+    @EnumSource(Look.class)
+    void somebody_new_is_added_with_a_line_and_quiet_hours(Look look) {
+        try (var visit = Visit.to(port, look).signIn("owner")) {
+            Page page = visit.open("/people");
+            visit.check("people");
+            press(page, "New person");
+
+            page.getByLabel("Name").fill("Cleo Díaz");
+            page.getByLabel("Channel").selectOption("mail");
+            page.getByLabel("Address").fill("cleo at ranch");
+            press(page, "Save");
+            assertThat(page.getByLabel("Name")).hasValue("Cleo Díaz");
+            assertThat(page.getByLabel("Address")).hasAttribute("aria-invalid", "true");
+            assertThat(page.getByLabel("Address")).hasValue("cleo at ranch");
+            visit.forgive();
+
+            page.getByLabel("Address").fill("cleo@ranch.example");
+            press(page, "Add quiet hours");
+            assertThat(page.getByLabel("From")).hasValue("21:00");
+            visit.check("person-edit");
+            press(page, "Save");
+
+            page.waitForURL("**/people/cleo-diaz");
+            assertThat(page.locator("main")).containsText("9:00 PM to 6:00 AM, every day");
+            assertThat(page.getByRole(AriaRole.IMG)).isVisible();
+            visit.check("person");
+            visit.open("/people/cleo-diaz/remove");
+            visit.check("person-remove");
+            press(page, "Take out");
+            page.waitForURL("**/people");
+            assertThat(page.locator("main")).not().containsText("Cleo");
+        }
+    }
+
+    @Test
+    void the_second_editor_sees_what_the_first_changed_and_keeps_what_they_typed() {
+        try (var first = Visit.to(port, Look.DESK_BY_DAY).signIn("owner");
+                var second = Visit.to(port, Look.PHONE_BY_DAY).signIn("owner")) {
+            Page one = first.open("/people/ana/edit");
+            Page other = second.open("/people/ana/edit");
+            one.getByLabel("Texts an hour at most").fill("7");
+            press(one, "Save");
+            one.waitForURL("**/people/ana");
+
+            other.getByLabel("Name").fill("Ana R.");
+            press(other, "Save");
+
+            assertThat(other.locator(".changed")).containsText("texts an hour: 20 → 7");
+            assertThat(other.getByLabel("Name")).hasValue("Ana R.");
+            second.check("person-overtaken");
+            press(other, "Save");
+            other.waitForURL("**/people/ana");
+            assertThat(other.locator("h1")).hasText("Ana R.");
+            second.forgive();
+        }
+    }
+
+    @Test
+    void the_last_one_on_a_rung_is_not_taken_out_and_the_page_says_where() {
+        try (var visit = Visit.to(port, Look.PHONE_BY_DAY).signIn("owner")) {
+            Page page = visit.open("/people/ana/remove");
+
+            assertThat(page.locator("main")).containsText("ladder night, rung 1");
+            assertThat(page.getByText("Take out", new Page.GetByTextOptions().setExact(true)))
+                    .hasCount(0);
+            visit.check("person-last");
+        }
+    }
+
+    @Test
+    void the_pages_speak_spanish() {
+        try (var visit = Visit.inSpanish(port, Look.PHONE_BY_DAY).signIn("owner")) {
+            Page page = visit.open("/people/ana");
+
+            assertThat(page.locator("html")).hasAttribute("lang", "es");
+            assertThat(page.locator("main"))
+                    .containsText("De 21:00 a 6:00, todos los días; sí pasan: altas y críticas");
+            visit.check("person-es");
+        }
+    }
+
+    private static void press(Page page, String name) {
+        page.locator("main")
+                .locator("button:visible, a:visible")
+                .filter(new Locator.FilterOptions().setHasText(Pattern.compile("^" + Pattern.quote(name) + "$")))
+                .first()
+                .click();
+    }
+}
