@@ -90,12 +90,14 @@ class ArchitectureTest {
                 "modem",
                 "passkeys",
                 "owner",
+                "paths",
                 "push",
                 "record",
                 "rehearsal",
                 "restore",
                 "smpp",
                 "transport",
+                "turns",
                 "watch"
             })
     void no_feature_reaches_into_another(String feature) {

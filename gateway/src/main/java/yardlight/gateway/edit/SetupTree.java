@@ -1,8 +1,10 @@
 package yardlight.gateway.edit;
 
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import yardlight.gateway.document.Node;
@@ -11,6 +13,8 @@ import yardlight.gateway.document.Node;
 public final class SetupTree {
 
     static final SetupTree EMPTY = new SetupTree(new Node.Members(Map.of()));
+
+    private static final int LONGEST_ID = 60;
 
     private final Node.Members root;
 
@@ -36,6 +40,21 @@ public final class SetupTree {
                 .filter(piece -> piece.key().equals(key))
                 .findFirst()
                 .orElse(Piece.none(part, key));
+    }
+
+    /** An id that nothing in the list has, made of what people call it; empty when there is no letter in that. */
+    public String free(Part part, String name) {
+        String plain = Normalizer.normalize(name, Normalizer.Form.NFD)
+                .replaceAll("\\p{M}", "")
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[^a-z0-9]+", "-")
+                .replaceAll("^-|-$", "");
+        String base = plain.substring(0, Math.min(LONGEST_ID, plain.length()));
+        String id = base;
+        for (int i = 2; piece(part, id).node().isPresent(); i++) {
+            id = base + "-" + i;
+        }
+        return id;
     }
 
     /** The object that stands at this place of a list, from 0. */

@@ -1,8 +1,6 @@
 package yardlight.gateway.lines;
 
-import java.text.Normalizer;
 import java.util.List;
-import java.util.Locale;
 import org.springframework.stereotype.Component;
 import yardlight.gateway.edit.Desk;
 import yardlight.gateway.edit.Part;
@@ -14,8 +12,6 @@ import yardlight.gateway.problem.Problem;
 /** Makes, changes and takes away contacts of the setup. */
 @Component
 class PersonDesk {
-
-    private static final int LONGEST_ID = 60;
 
     private final Desk desk;
 
@@ -45,26 +41,12 @@ class PersonDesk {
     /** What the form asks for, of the setup as it is now. A new person gets an id that is made of the name. */
     Piece wish(PersonForm form) {
         SetupTree tree = desk.look().tree();
-        String id = form.id().isEmpty() ? free(tree, form.name()) : form.id();
+        String id = form.id().isEmpty() ? tree.free(Part.CONTACTS, form.name()) : form.id();
         return form.piece(id, tree.piece(Part.CONTACTS, id));
     }
 
     Saved save(PersonForm form, Piece wish, String by) {
         return desk.save(form.seen(), List.of(wish), by);
-    }
-
-    private static String free(SetupTree tree, String name) {
-        String plain = Normalizer.normalize(name, Normalizer.Form.NFD)
-                .replaceAll("\\p{M}", "")
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[^a-z0-9]+", "-")
-                .replaceAll("^-|-$", "");
-        String base = plain.substring(0, Math.min(LONGEST_ID, plain.length()));
-        String id = base;
-        for (int i = 2; tree.piece(Part.CONTACTS, id).node().isPresent(); i++) {
-            id = base + "-" + i;
-        }
-        return id;
     }
 
     /** The setup without somebody, as it is now. */

@@ -24,6 +24,21 @@ public record Clockface(ZoneId zone, Instant now, Locale locale) {
         return time.format(DateTimeFormatter.ofPattern(time(), locale)).replace('\u202F', ' ');
     }
 
+    /** The time of day of an instant, whatever day it is. */
+    public String time(Instant instant) {
+        return read(instant.atZone(zone).toLocalTime());
+    }
+
+    /** A day: {@code Nov 23}. */
+    public String read(LocalDate day) {
+        return day.format(DateTimeFormatter.ofPattern(date(), locale));
+    }
+
+    /** The same with the day of the week: {@code Mon, Nov 23}. */
+    public String readWithDay(LocalDate day) {
+        return day.format(DateTimeFormatter.ofPattern("EEE, " + date(), locale));
+    }
+
     /** With the day of the week and the date, whatever day it is: {@code Mon, Nov 23, 7:00 AM}. */
     public String readWithDay(Instant instant) {
         return instant.atZone(zone)

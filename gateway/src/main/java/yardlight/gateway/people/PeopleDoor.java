@@ -34,7 +34,9 @@ class PeopleDoor {
 
     private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS", "TRACE");
     /** Pages that change the setup, and the forms that lead there. */
-    private static final String[] SETUP_PAGES = {"/new-person", "/people/*/edit", "/people/*/remove"};
+    private static final String[] SETUP_PAGES = {
+        "/new-person", "/people/*/edit", "/people/*/remove", "/new-roster", "/turns/*/edit", "/turns/*/swap/**"
+    };
 
     private static final String OWNER = "OWNER";
     private static final String HAND = "HAND";

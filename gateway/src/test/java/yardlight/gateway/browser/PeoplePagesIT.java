@@ -5,7 +5,6 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -100,6 +99,102 @@ class PeoplePagesIT {
         }
     }
 
+    @ParameterizedTest
+    @EnumSource(Look.class)
+    void a_day_of_a_turn_is_swapped_by_tapping_it_and_the_swap_taken_off_again(Look look) {
+        try (var visit = Visit.to(port, look).signIn("owner")) {
+            Page page = visit.open("/turns?from=2040-12-10");
+            assertThat(page.locator("main")).containsText("Ben Tully until 7:00 AM");
+            visit.check("turns");
+
+            page.locator(".week li")
+                    .filter(new Locator.FilterOptions().setHasText("Wed, Dec 12"))
+                    .locator("a")
+                    .click();
+            assertThat(page.locator("main")).containsText("Ben Tully has the turn from Mon, Dec 10, 7:00 AM");
+            press(page, "Thu, Dec 13");
+            assertThat(page.getByLabel("From")).hasValue("2040-12-13T07:00");
+            assertThat(page.getByLabel("To", new Page.GetByLabelOptions().setExact(true)))
+                    .hasValue("2040-12-14T07:00");
+            page.getByLabel("Who takes it").selectOption("ana");
+            visit.check("swap");
+            press(page, "Swap");
+
+            page.waitForURL("**/turns");
+            visit.open("/turns?from=2040-12-10");
+            assertThat(page.locator(".relief").first()).containsText("Ana Ruelas from 7:00 AM for Ben Tully");
+            assertThat(page.locator("main"))
+                    .containsText("Ana Ruelas from Thu, Dec 13, 7:00 AM to Fri, Dec 14, 7:00 AM");
+            visit.check("turns-swapped");
+            page.locator("li", new Page.LocatorOptions().setHasText("Dec 13, 7:00 AM to"))
+                    .getByText("Take this swap off")
+                    .click();
+            page.waitForURL("**/turns");
+            visit.open("/turns?from=2040-12-10");
+            assertThat(page.locator("main")).not().containsText("for Ben Tully");
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Look.class,
+            names = {"PHONE_BY_DAY", "DESK_AT_NIGHT"})
+    void a_roster_is_made_changed_and_taken_away(Look look) {
+        try (var visit = Visit.to(port, look).signIn("owner")) {
+            Page page = visit.open("/new-roster");
+            page.getByLabel("name", new Page.GetByLabelOptions().setExact(true)).fill("Days");
+            page.getByLabel("First turn begins").fill("2026-12-01T06:00");
+            page.getByLabel("A turn is this long").fill("0");
+            page.getByLabel("Turn 1", new Page.GetByLabelOptions().setExact(true))
+                    .selectOption("ben");
+            press(page, "Save");
+            assertThat(page.getByLabel("A turn is this long")).hasAttribute("aria-invalid", "true");
+            visit.forgive();
+            page.getByLabel("A turn is this long").fill("12");
+            page.getByLabel("Counted in").selectOption("hours");
+            visit.check("roster-edit");
+            press(page, "Save");
+            page.waitForURL("**/turns");
+            visit.open("/turns?from=2026-12-01");
+            assertThat(page.locator("main")).containsText("Roster days");
+
+            visit.open("/turns/crew/edit");
+            press(page, "Take this roster away");
+            assertThat(page.locator("main")).containsText("ladder night, rung 2");
+            visit.forgive();
+            visit.open("/turns/days/edit");
+            press(page, "Take this roster away");
+            page.waitForURL("**/turns");
+            assertThat(page.locator("main")).not().containsText("Roster days");
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Look.class)
+    void each_path_says_how_it_stands_and_a_test_is_sent_by_a_line_of_it(Look look) {
+        try (var visit = Visit.to(port, look).signIn("owner")) {
+            Page page = visit.open("/paths");
+
+            assertThat(page.locator("main")).containsText("It is set up by the property yardlight.modem.port.");
+            visit.check("paths");
+        }
+    }
+
+    @Test
+    void a_test_goes_by_the_line_that_was_chosen_and_the_page_comes_back() {
+        try (var visit = Visit.to(port, Look.PHONE_BY_DAY).signIn("owner")) {
+            Page page = visit.open("/paths");
+
+            page.getByLabel("Send a test: Ben Tully, line 1").click();
+            page.waitForURL("**/paths");
+            page.getByLabel("Send a test: Ben Tully, line 1").click();
+
+            page.waitForURL("**/test");
+            assertThat(page.locator(".changed")).containsText("this line was tested a moment ago");
+            visit.forgive();
+        }
+    }
+
     @Test
     void the_last_one_on_a_rung_is_not_taken_out_and_the_page_says_where() {
         try (var visit = Visit.to(port, Look.PHONE_BY_DAY).signIn("owner")) {
@@ -126,8 +221,7 @@ class PeoplePagesIT {
 
     private static void press(Page page, String name) {
         page.locator("main")
-                .locator("button:visible, a:visible")
-                .filter(new Locator.FilterOptions().setHasText(Pattern.compile("^" + Pattern.quote(name) + "$")))
+                .getByText(name, new Locator.GetByTextOptions().setExact(true))
                 .first()
                 .click();
     }

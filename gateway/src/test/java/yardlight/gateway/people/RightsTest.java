@@ -114,6 +114,15 @@ class RightsTest {
         decided.put("POST /people/{id}/remove", Who.OWNER);
         decided.put("GET /new-person", Who.OWNER);
         decided.put("POST /new-person", Who.OWNER);
+        decided.put("GET /paths", Who.READER_UP);
+        decided.put("GET /turns", Who.READER_UP);
+        decided.put("GET /turns/{id}/swap", Who.OWNER);
+        decided.put("POST /turns/{id}/swap", Who.OWNER);
+        decided.put("POST /turns/{id}/swap/off", Who.OWNER);
+        decided.put("GET /turns/{id}/edit", Who.OWNER);
+        decided.put("POST /turns/{id}/edit", Who.OWNER);
+        decided.put("GET /new-roster", Who.OWNER);
+        decided.put("POST /new-roster", Who.OWNER);
     }
 
     /** Files, the actuator, and what the security chains answer. */
