@@ -29,21 +29,26 @@ public record Clockface(ZoneId zone, Instant now, Locale locale) {
         return read(instant.atZone(zone).toLocalTime());
     }
 
-    /** A day: {@code Nov 23}. */
+    /** A day: {@code Nov 23}, with the year unless it is this one. */
     public String read(LocalDate day) {
-        return day.format(DateTimeFormatter.ofPattern(date(), locale));
+        return day.format(DateTimeFormatter.ofPattern(date(day), locale));
     }
 
-    /** The same with the day of the week: {@code Mon, Nov 23}. */
-    public String readWithDay(LocalDate day) {
+    /** A day of a week that is shown as a whole: {@code Mon, Nov 23}. */
+    public String readInWeek(LocalDate day) {
         return day.format(DateTimeFormatter.ofPattern("EEE, " + date(), locale));
     }
 
     /** With the day of the week and the date, whatever day it is: {@code Mon, Nov 23, 7:00 AM}. */
     public String readWithDay(Instant instant) {
-        return instant.atZone(zone)
-                .format(DateTimeFormatter.ofPattern("EEE, " + date() + ", " + time(), locale))
+        ZonedDateTime local = instant.atZone(zone);
+        return local.format(DateTimeFormatter.ofPattern("EEE, " + date(local.toLocalDate()) + ", " + time(), locale))
                 .replace('\u202F', ' ');
+    }
+
+    private String date(LocalDate day) {
+        boolean thisYear = day.getYear() == LocalDate.ofInstant(now, zone).getYear();
+        return thisYear ? date() : date() + (english() ? ", uuuu" : " uuuu");
     }
 
     private String time() {

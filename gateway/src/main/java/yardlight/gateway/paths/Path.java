@@ -11,7 +11,8 @@ import java.util.List;
  * @param property what sets it up; empty when it is set up, or hears only
  * @param waiting what waits in it; empty when nothing does
  * @param lately when it last took a text, and what last went wrong
- * @param users who has lines on it
+ * @param sends whether somebody can have a line on it
+ * @param users who has
  */
 record Path(
         String name,
@@ -22,6 +23,7 @@ record Path(
         String property,
         String waiting,
         List<String> lately,
+        boolean sends,
         List<User> users) {
 
     /**

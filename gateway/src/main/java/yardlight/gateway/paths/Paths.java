@@ -50,6 +50,7 @@ record Paths(
                 health.state() == Health.State.NOT_CONFIGURED ? property(name) : "",
                 Optional.ofNullable(waiting.get(name)).map(this::waits).orElse(""),
                 lately(name),
+                true,
                 users(name));
     }
 
@@ -66,6 +67,7 @@ record Paths(
                 unset ? tongue.say("paths.property.mailbox") : "",
                 "",
                 List.of(),
+                false,
                 List.of());
     }
 

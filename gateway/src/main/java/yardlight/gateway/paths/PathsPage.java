@@ -25,6 +25,9 @@ import yardlight.gateway.setup.SetupInForce;
 @Controller
 class PathsPage {
 
+    /** There is no such channel at all until it is set up. */
+    private static final String MODEM = "modem";
+
     private final List<Channel> channels;
     private final List<Receiver> receivers;
     private final KnownLines known;
@@ -68,6 +71,9 @@ class PathsPage {
                 new Tongue(words, locale),
                 new Clockface(zone, clock.instant(), locale));
         return new ModelAndView("paths")
+                .addObject(
+                        "modem",
+                        channels.stream().anyMatch(channel -> channel.name().equals(MODEM)))
                 .addObject(
                         "paths",
                         Stream.concat(

@@ -60,7 +60,7 @@ record Calendar(Roster roster, Names names, Tongue tongue, Instant now) {
         Instant start = day.atStartOfDay(roster.zone()).toInstant();
         Instant end = day.plusDays(1).atStartOfDay(roster.zone()).toInstant();
         return new TurnsSheet.Day(
-                clock().readWithDay(day),
+                clock().readInWeek(day),
                 day.equals(LocalDate.ofInstant(now, roster.zone())),
                 roster.stretches(start, end).stream()
                         .map(stretch -> part(stretch, start, end))

@@ -61,7 +61,7 @@ record Turn(String words, String from, String to, String who, List<Day> days, St
         while (start.isBefore(to) && days.size() < MOST_DAYS) {
             LocalDateTime next = start.toLocalDate().plusDays(1).atTime(handover);
             LocalDateTime end = next.isBefore(to) ? next : to;
-            days.add(new Day(start.toLocalDate(), calendar.clock().readWithDay(start.toLocalDate()), start, end));
+            days.add(new Day(start.toLocalDate(), calendar.clock().readInWeek(start.toLocalDate()), start, end));
             start = end;
         }
         return days.size() > 1 ? List.copyOf(days) : List.of();

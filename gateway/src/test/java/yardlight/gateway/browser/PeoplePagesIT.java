@@ -111,7 +111,7 @@ class PeoplePagesIT {
                     .filter(new Locator.FilterOptions().setHasText("Wed, Dec 12"))
                     .locator("a")
                     .click();
-            assertThat(page.locator("main")).containsText("Ben Tully has the turn from Mon, Dec 10, 7:00 AM");
+            assertThat(page.locator("main")).containsText("Ben Tully has the turn from Mon, Dec 10, 2040, 7:00 AM");
             press(page, "Thu, Dec 13");
             assertThat(page.getByLabel("From")).hasValue("2040-12-13T07:00");
             assertThat(page.getByLabel("To", new Page.GetByLabelOptions().setExact(true)))
@@ -124,9 +124,9 @@ class PeoplePagesIT {
             visit.open("/turns?from=2040-12-10");
             assertThat(page.locator(".relief").first()).containsText("Ana Ruelas from 7:00 AM for Ben Tully");
             assertThat(page.locator("main"))
-                    .containsText("Ana Ruelas from Thu, Dec 13, 7:00 AM to Fri, Dec 14, 7:00 AM");
+                    .containsText("Ana Ruelas from Thu, Dec 13, 2040, 7:00 AM to Fri, Dec 14, 2040, 7:00 AM");
             visit.check("turns-swapped");
-            page.locator("li", new Page.LocatorOptions().setHasText("Dec 13, 7:00 AM to"))
+            page.locator("li", new Page.LocatorOptions().setHasText("Dec 13, 2040, 7:00 AM to"))
                     .getByText("Take this swap off")
                     .click();
             page.waitForURL("**/turns");
@@ -175,7 +175,9 @@ class PeoplePagesIT {
         try (var visit = Visit.to(port, look).signIn("owner")) {
             Page page = visit.open("/paths");
 
-            assertThat(page.locator("main")).containsText("It is set up by the property yardlight.modem.port.");
+            assertThat(page.locator("main")).containsText("by the property yardlight.modem.port.");
+            assertThat(page.locator("main"))
+                    .containsText("It is set up by the properties yardlight.smpp.host and yardlight.smpp.system-id.");
             visit.check("paths");
         }
     }

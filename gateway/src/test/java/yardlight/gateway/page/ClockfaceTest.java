@@ -3,6 +3,8 @@ package yardlight.gateway.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
@@ -26,6 +28,19 @@ class ClockfaceTest {
         Instant evening = Instant.parse("2026-11-25T05:59:00Z");
 
         assertThat(new Clockface(CHICAGO, NOW, Locale.ENGLISH).read(evening)).isEqualTo("Nov 24, 11:59 PM");
+    }
+
+    @Test
+    void names_the_day_of_the_week_and_the_year_only_of_another_year() {
+        var clock = new Clockface(CHICAGO, NOW, Locale.ENGLISH);
+
+        assertThat(clock.readWithDay(NOW)).isEqualTo("Wed, Nov 25, 2:13 AM");
+        assertThat(clock.readWithDay(Instant.parse("2027-01-01T13:00:00Z"))).isEqualTo("Fri, Jan 1, 2027, 7:00 AM");
+        assertThat(clock.read(LocalDate.of(2027, 1, 1))).isEqualTo("Jan 1, 2027");
+        assertThat(clock.readInWeek(LocalDate.of(2027, 1, 1))).isEqualTo("Fri, Jan 1");
+        assertThat(clock.read(LocalTime.of(21, 0))).isEqualTo("9:00 PM");
+        assertThat(new Clockface(CHICAGO, NOW, Locale.forLanguageTag("es")).read(LocalTime.of(6, 0)))
+                .isEqualTo("6:00");
     }
 
     @ParameterizedTest
