@@ -142,7 +142,7 @@ class PeoplePagesIT {
     void a_roster_is_made_changed_and_taken_away(Look look) {
         try (var visit = Visit.to(port, look).signIn("owner")) {
             Page page = visit.open("/new-roster");
-            page.getByLabel("name", new Page.GetByLabelOptions().setExact(true)).fill("Days");
+            page.getByLabel("Name", new Page.GetByLabelOptions().setExact(true)).fill("Days");
             page.getByLabel("First turn begins").fill("2026-12-01T06:00");
             page.getByLabel("A turn is this long").fill("0");
             page.getByLabel("Turn 1", new Page.GetByLabelOptions().setExact(true))
