@@ -77,6 +77,7 @@ class ArchitectureTest {
                 "arrival",
                 "board",
                 "boxes",
+                "boxsheet",
                 "calendar",
                 "describe",
                 "dispatch",
@@ -96,6 +97,7 @@ class ArchitectureTest {
                 "rehearsal",
                 "restore",
                 "smpp",
+                "start",
                 "transport",
                 "turns",
                 "watch"

@@ -1,6 +1,7 @@
 package yardlight.db.alarm;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -17,6 +18,14 @@ public class HeardBoxes {
 
     HeardBoxes(JdbcTemplate jdbc) {
         this.jdbc = jdbc;
+    }
+
+    /** One box; empty when it was never heard. */
+    public Optional<BoxWatch> byId(String box) {
+        return jdbc
+                .query(BoxColumns.TABLE.select() + " where box = ?", (rows, n) -> BoxColumns.read(new Row(rows)), box)
+                .stream()
+                .findFirst();
     }
 
     /** All boxes that were ever heard, by id. */

@@ -28,7 +28,13 @@ class BoardPage {
 
     @GetMapping(path = "/", produces = "text/html")
     String board(Model model, HttpServletRequest request) {
-        model.addAttribute("sheet", sheets.now());
+        Sheet sheet = sheets.now();
+        // An open page that renews itself asks for a piece of this one and for no other.
+        boolean asked = request.getParameterMap().containsKey("later") || request.getHeader("HX-Request") != null;
+        if (sheet.empty() && request.isUserInRole("OWNER") && !asked) {
+            return "redirect:/start";
+        }
+        model.addAttribute("sheet", sheet);
         model.addAttribute("mayAnswer", request.isUserInRole("HAND") || request.isUserInRole("OWNER"));
         return "board";
     }

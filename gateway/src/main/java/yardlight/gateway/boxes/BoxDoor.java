@@ -16,6 +16,7 @@ import yardlight.gateway.problem.Bearer;
 import yardlight.gateway.problem.ProblemWriter;
 import yardlight.gateway.problem.Refusals;
 import yardlight.gateway.problem.SafeHeaders;
+import yardlight.gateway.wire.Posts;
 
 /** The door for boxes: a key, no session, no login. */
 @Configuration(proxyBeanMethods = false)
@@ -24,14 +25,14 @@ class BoxDoor {
     @Bean
     @Order(10)
     SecurityFilterChain boxChain(
-            HttpSecurity http, Knock knock, SignsOfLife signs, Refusals refusals, ProblemWriter writer) {
+            HttpSecurity http, Knock knock, SignsOfLife signs, Posts posts, Refusals refusals, ProblemWriter writer) {
         return http.securityMatcher("/api/v1/events", "/api/v1/heartbeats")
                 .authorizeHttpRequests(
                         requests -> requests.dispatcherTypeMatchers(DispatcherType.ERROR, DispatcherType.ASYNC)
                                 .permitAll()
                                 .anyRequest()
                                 .hasRole(KeyFilter.ROLE))
-                .addFilterBefore(new KeyFilter(knock, signs, writer), AuthorizationFilter.class)
+                .addFilterBefore(new KeyFilter(knock, signs, posts, writer), AuthorizationFilter.class)
                 .headers(SafeHeaders::set)
                 .csrf(AbstractHttpConfigurer::disable)
                 .logout(AbstractHttpConfigurer::disable)

@@ -17,6 +17,7 @@ import yardlight.gateway.document.Body;
 import yardlight.gateway.document.Format;
 import yardlight.gateway.lane.Lane;
 import yardlight.gateway.lane.TooManyPosts;
+import yardlight.gateway.wire.Posts;
 
 /** Takes what boxes report. */
 @RestController
@@ -26,11 +27,13 @@ class EventsController {
 
     private final Lane lane;
     private final Allowance allowance;
+    private final Posts posts;
     private final InstantSource clock;
 
-    EventsController(Lane lane, Allowance allowance, InstantSource clock) {
+    EventsController(Lane lane, Allowance allowance, Posts posts, InstantSource clock) {
         this.lane = lane;
         this.allowance = allowance;
+        this.posts = posts;
         this.clock = clock;
     }
 
@@ -45,7 +48,9 @@ class EventsController {
         String body = Body.text(request, Format.LINES.claimedBy(request) ? Body.LARGEST_POST : Body.USUAL);
         Posting posting = new PostingReader(new EventReader(box, received)).read(Format.of(request, body), body);
         spent |= !allowance.take(box.getName(), (posting.events().size() - 1) / EVENTS_FOR_A_TOKEN);
-        return new Receipt(received, posting.results(decide(box, posting, spent)));
+        List<Answer.Result> results = decide(box, posting, spent);
+        posts.tell(request, box.getName(), () -> Told.events(posting.events()), () -> Told.results(results));
+        return new Receipt(received, posting.results(results));
     }
 
     private List<Answer.Result> decide(PostingBox box, Posting posting, boolean spent) {

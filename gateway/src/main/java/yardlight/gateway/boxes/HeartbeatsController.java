@@ -19,6 +19,7 @@ import yardlight.gateway.document.Document;
 import yardlight.gateway.document.Faults;
 import yardlight.gateway.document.Fields;
 import yardlight.gateway.lane.Lane;
+import yardlight.gateway.wire.Posts;
 
 /** Takes signs of life. */
 @RestController
@@ -28,11 +29,13 @@ class HeartbeatsController {
 
     private final Lane lane;
     private final Allowance allowance;
+    private final Posts posts;
     private final InstantSource clock;
 
-    HeartbeatsController(Lane lane, Allowance allowance, InstantSource clock) {
+    HeartbeatsController(Lane lane, Allowance allowance, Posts posts, InstantSource clock) {
         this.lane = lane;
         this.allowance = allowance;
+        this.posts = posts;
         this.clock = clock;
     }
 
@@ -56,6 +59,11 @@ class HeartbeatsController {
         faults.orNothing();
         refuseIfSpent(box, heartbeat);
         lane.heartbeat(box.getName(), heartbeat);
+        posts.tell(
+                request,
+                box.getName(),
+                () -> Told.heartbeat(heartbeat),
+                () -> when.note().orElse(""));
         return new Heard(received, box.box().every().orElse(USUAL), when.note());
     }
 

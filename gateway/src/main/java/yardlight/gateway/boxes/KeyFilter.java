@@ -15,6 +15,7 @@ import org.springframework.web.filter.OncePerRequestFilter;
 import yardlight.gateway.problem.Problem;
 import yardlight.gateway.problem.ProblemWriter;
 import yardlight.gateway.signature.SignedRequest;
+import yardlight.gateway.wire.Posts;
 
 /**
  * Lets a box in that shows its key or signs with it, and has it heard even if what it posts is refused. Not a bean, so that
@@ -26,11 +27,13 @@ final class KeyFilter extends OncePerRequestFilter {
 
     private final Knock knock;
     private final SignsOfLife signs;
+    private final Posts posts;
     private final ProblemWriter writer;
 
-    KeyFilter(Knock knock, SignsOfLife signs, ProblemWriter writer) {
+    KeyFilter(Knock knock, SignsOfLife signs, Posts posts, ProblemWriter writer) {
         this.knock = knock;
         this.signs = signs;
+        this.posts = posts;
         this.writer = writer;
     }
 
@@ -48,7 +51,12 @@ final class KeyFilter extends OncePerRequestFilter {
                 SecurityContextHolder.setContext(new SecurityContextImpl(new PreAuthenticatedAuthenticationToken(
                         known, "", List.of(new SimpleGrantedAuthority("ROLE_" + ROLE))))));
         chain.doFilter(request, response);
-        box.ifPresent(known -> signs.answered(known.getName(), response.getStatus()));
+        box.ifPresent(known -> answered(known.getName(), request, response.getStatus()));
+    }
+
+    private void answered(String box, HttpServletRequest request, int status) {
+        posts.answered(request, box, status);
+        signs.answered(box, status);
     }
 
     private Optional<PostingBox> box(HttpServletRequest request) throws IOException {

@@ -51,6 +51,13 @@ public record Clockface(ZoneId zone, Instant now, Locale locale) {
         return thisYear ? date() : date() + (english() ? ", uuuu" : " uuuu");
     }
 
+    /** To the second, and without the day: {@code 2:13:07 AM}. */
+    public String exact(Instant instant) {
+        return instant.atZone(zone)
+                .format(DateTimeFormatter.ofPattern(english() ? "h:mm:ss a" : "H:mm:ss", locale))
+                .replace('\u202F', ' ');
+    }
+
     private String time() {
         return english() ? "h:mm a" : "H:mm";
     }

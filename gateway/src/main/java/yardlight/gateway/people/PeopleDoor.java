@@ -110,6 +110,8 @@ class PeopleDoor {
         requests.requestMatchers("/phone").hasRole(HAND);
         requests.requestMatchers("/api/v1/boxes/**", "/api/v1/logins/**", "/api/v1/invitations/**", "/logins/**")
                 .hasRole(OWNER);
+        requests.requestMatchers(HttpMethod.POST, "/boxes/**").hasRole(OWNER);
+        requests.requestMatchers("/start", "/start/**").hasRole(OWNER);
         requests.requestMatchers(HttpMethod.POST, "/api/v1/alarms/*/reset").hasRole(OWNER);
         requests.requestMatchers(
                         HttpMethod.POST,

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Component;
@@ -15,10 +16,17 @@ import tools.jackson.databind.json.JsonMapper;
 @Component
 public class ProblemWriter {
 
+    private static final String WRITTEN = ProblemWriter.class.getName() + ".written";
+
     private final JsonMapper json;
 
     public ProblemWriter(JsonMapper json) {
         this.json = json;
+    }
+
+    /** What this request was answered, if that was a problem. */
+    public static Optional<Problem> written(HttpServletRequest request) {
+        return Optional.ofNullable((Problem) request.getAttribute(WRITTEN));
     }
 
     /** Does nothing when part of an answer is already on its way. */
@@ -27,6 +35,7 @@ public class ProblemWriter {
             return;
         }
         response.resetBuffer();
+        request.setAttribute(WRITTEN, problem);
         response.setStatus(problem.status().value());
         SafeHeaders.bare(response);
         problem.headers().forEach(response::setHeader);

@@ -15,6 +15,7 @@ import yardlight.escalation.Fixtures;
 import yardlight.gateway.FakeLane;
 import yardlight.gateway.TestGateway;
 import yardlight.gateway.problem.Problem;
+import yardlight.gateway.wire.Posts;
 
 /** What happens to the posts of a box that has spent its allowance. */
 class BeyondAllowanceTest {
@@ -25,8 +26,8 @@ class BeyondAllowanceTest {
     private final FakeLane lane = new FakeLane();
     private final Allowance allowance = new Allowance(2, Duration.ofMinutes(1), TimeMeter.SYSTEM_NANOTIME);
     private final InstantSource clock = InstantSource.fixed(TestGateway.NOW);
-    private final EventsController events = new EventsController(lane, allowance, clock);
-    private final HeartbeatsController heartbeats = new HeartbeatsController(lane, allowance, clock);
+    private final EventsController events = new EventsController(lane, allowance, new Posts(clock), clock);
+    private final HeartbeatsController heartbeats = new HeartbeatsController(lane, allowance, new Posts(clock), clock);
 
     @BeforeEach
     void spend_it() {
@@ -57,7 +58,7 @@ class BeyondAllowanceTest {
     @Test
     void a_backlog_that_is_larger_than_what_is_left_counts_as_beyond() {
         var fresh = new Allowance(2, Duration.ofMinutes(1), TimeMeter.SYSTEM_NANOTIME);
-        var door = new EventsController(lane, fresh, clock);
+        var door = new EventsController(lane, fresh, new Posts(clock), clock);
         lane.nothingIsNews = true;
 
         Problem refusal = catchThrowableOfType(

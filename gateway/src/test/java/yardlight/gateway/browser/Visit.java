@@ -34,7 +34,8 @@ public final class Visit implements AutoCloseable {
                         .setViewportSize(look.width, look.height)
                         .setColorScheme(look.dark ? ColorScheme.DARK : ColorScheme.LIGHT)
                         .setReducedMotion(ReducedMotion.REDUCE)
-                        .setLocale(language));
+                        .setLocale(language)
+                        .setTimezoneId("America/Chicago"));
         context.setDefaultTimeout(15_000);
         page = context.newPage();
         page.onPageError(complaints::add);

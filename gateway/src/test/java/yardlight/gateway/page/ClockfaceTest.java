@@ -24,6 +24,14 @@ class ClockfaceTest {
     }
 
     @Test
+    void reads_to_the_second_when_asked() {
+        assertThat(new Clockface(CHICAGO, NOW, Locale.ENGLISH).exact(NOW.plusSeconds(7)))
+                .isEqualTo("2:13:07 AM");
+        assertThat(new Clockface(CHICAGO, NOW, Locale.forLanguageTag("es")).exact(NOW.plusSeconds(7)))
+                .isEqualTo("2:13:07");
+    }
+
+    @Test
     void names_the_day_when_it_is_another_one_there() {
         Instant evening = Instant.parse("2026-11-25T05:59:00Z");
 

@@ -75,6 +75,7 @@ class RightsTest {
         decided.put("GET /v3/api-docs", Who.ANYBODY);
         decided.put("GET /v3/api-docs.yaml", Who.ANYBODY);
         pagesOfPeople(decided);
+        boxes(decided);
         return decided;
     }
 
@@ -123,6 +124,22 @@ class RightsTest {
         decided.put("POST /turns/{id}/edit", Who.OWNER);
         decided.put("GET /new-roster", Who.OWNER);
         decided.put("POST /new-roster", Who.OWNER);
+    }
+
+    private static void boxes(Map<String, Who> decided) {
+        decided.put("GET /boxes", Who.READER_UP);
+        decided.put("POST /boxes", Who.OWNER);
+        decided.put("GET /boxes/{id}", Who.READER_UP);
+        decided.put("POST /boxes/{id}", Who.OWNER);
+        decided.put("GET /boxes/{id}/live", Who.READER_UP);
+        decided.put("POST /boxes/{id}/keys", Who.OWNER);
+        decided.put("POST /boxes/{id}/keys/{key}/revoke", Who.OWNER);
+        decided.put("POST /boxes/{id}/remove", Who.OWNER);
+        decided.put("GET /start", Who.OWNER);
+        decided.put("GET /start/test", Who.OWNER);
+        decided.put("POST /start/{step}", Who.OWNER);
+        decided.put("POST /start/key", Who.OWNER);
+        decided.put("POST /start/test", Who.OWNER);
     }
 
     /** Files, the actuator, and what the security chains answer. */
