@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.walltime.WallTime;
 
@@ -50,6 +51,16 @@ public record QuietHours(LocalTime from, LocalTime to, ZoneId zone, Priority let
     /** The end of the span that covers the instant, or the instant itself when none does. */
     public Instant endAfter(Instant instant) {
         return spanAround(instant).map(this::end).orElse(instant);
+    }
+
+    /** Every instant after {@code from} and before {@code to} at which what {@link #covers} says can change. */
+    public Stream<Instant> changes(Instant from, Instant to) {
+        LocalDate first = from.atZone(zone).toLocalDate().minusDays(2);
+        LocalDate last = to.atZone(zone).toLocalDate().plusDays(1);
+        return first.datesUntil(last)
+                .filter(day -> startingOn.contains(day.getDayOfWeek()))
+                .flatMap(day -> Stream.of(start(day), end(day)))
+                .filter(change -> change.isAfter(from) && change.isBefore(to));
     }
 
     private Optional<LocalDate> spanAround(Instant instant) {

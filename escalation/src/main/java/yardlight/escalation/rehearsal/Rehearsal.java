@@ -49,6 +49,8 @@ public final class Rehearsal {
 
     private static final Duration LONGEST = Duration.ofDays(14);
     private static final String BOX = "-rehearsal";
+    private static final String TOLD = "told";
+    private static final String HELD = "held";
 
     private final Setup setup;
     private final Question question;
@@ -56,7 +58,12 @@ public final class Rehearsal {
     private final List<Line> lines = new ArrayList<>();
     private final Map<String, Boolean> answering = new HashMap<>();
 
+    /** @throws IllegalArgumentException if the site is not in the setup */
     private Rehearsal(Setup setup, Question question) {
+        if (!setup.sites().containsKey(question.key().site())) {
+            throw new IllegalArgumentException(
+                    "site must be set up: " + question.key().site());
+        }
         this.setup = setup.withBox(BOX, question.key().site());
         this.question = question;
         var code = new AtomicInteger(10);
@@ -80,14 +87,67 @@ public final class Rehearsal {
      * @throws IllegalArgumentException if the site is not in the setup
      */
     public static List<Line> of(Setup setup, Question question, Set<AlarmKey> stops) {
-        if (!setup.sites().containsKey(question.key().site())) {
-            throw new IllegalArgumentException(
-                    "site must be set up: " + question.key().site());
-        }
-        return new Rehearsal(setup, question).play(stops);
+        return of(setup, question, stops, Integer.MAX_VALUE);
     }
 
-    private List<Line> play(Set<AlarmKey> stops) {
+    /**
+     * Rehearses a night that may be long.
+     *
+     * @param most once there are so many lines it breaks off; what happens together stays together, so there may be some more
+     * @throws IllegalArgumentException if the site is not in the setup
+     */
+    public static List<Line> of(Setup setup, Question question, Set<AlarmKey> stops, int most) {
+        var rehearsal = new Rehearsal(setup, question);
+        rehearsal.begin(stops);
+        rehearsal.run(question.at().plus(LONGEST), most);
+        return List.copyOf(rehearsal.lines);
+    }
+
+    /** Whether somebody is called in the moment in which the alarm occurs. */
+    public enum Ear {
+        /** Somebody is. */
+        OPEN,
+        /** Nobody is, but some are once they may be disturbed. */
+        LATER,
+        /** Nobody at all is on the ladder. */
+        NONE
+    }
+
+    /**
+     * Rehearses no more than the first moment.
+     *
+     * @throws IllegalArgumentException if the site is not in the setup
+     */
+    public static Ear ear(Setup setup, Question question, Set<AlarmKey> stops) {
+        var rehearsal = new Rehearsal(setup, question);
+        rehearsal.begin(stops);
+        rehearsal.run(question.at().plus(onDelay(setup, question)), Integer.MAX_VALUE);
+        if (rehearsal.said(TOLD)) {
+            return Ear.OPEN;
+        }
+        return rehearsal.said(HELD) ? Ear.LATER : Ear.NONE;
+    }
+
+    /** How long after the report the alarm occurs. */
+    static Duration onDelay(Setup setup, Question question) {
+        return setup.point(question.key().site(), question.key().point())
+                .timing()
+                .onDelay();
+    }
+
+    private boolean said(String what) {
+        return lines.stream().anyMatch(line -> line.what().equals(what));
+    }
+
+    private void run(Instant until, int most) {
+        Optional<Instant> next = simulation.next();
+        while (lines.size() < most && next.filter(at -> !at.isAfter(until)).isPresent()) {
+            simulation.run(next.get());
+            next = simulation.next();
+        }
+    }
+
+    private void begin(Set<AlarmKey> stops) {
         List<Alarm> stopped = stops.stream().map(Rehearsal::stopped).toList();
         simulation.picture().apply(new Changes(stopped, List.of(), List.of(), List.of(), List.of(), Map.of()));
         unreachable(stops)
@@ -101,8 +161,6 @@ public final class Rehearsal {
         var report = new Report(
                 question.key(), Optional.of(BOX), true, question.priority(), Measured.NOTHING, question.at(), true);
         simulation.at(question.at(), new Stimulus.Reported(BOX, List.of(report)));
-        simulation.run(question.at().plus(LONGEST));
-        return List.copyOf(lines);
     }
 
     private static Alarm stopped(AlarmKey key) {
@@ -145,7 +203,7 @@ public final class Rehearsal {
                     .lines()
                     .get(notice.line())
                     .channel();
-            lines.add(new Line(at, "told", contact, Optional.of(channel), notice.text()));
+            lines.add(new Line(at, TOLD, contact, Optional.of(channel), notice.text()));
             simulation.at(
                     at,
                     new Stimulus.NoticeFate(
@@ -154,7 +212,7 @@ public final class Rehearsal {
         } else if (notice.state() == NoticeState.HELD) {
             lines.add(new Line(
                     at,
-                    "held",
+                    HELD,
                     contact,
                     Optional.empty(),
                     "held until " + notice.heldUntil().orElseThrow()));

@@ -96,6 +96,14 @@ public record Roster(
         return turnStart(turn(instant) + 1);
     }
 
+    /** Every instant after {@code from} and before {@code to} at which what {@link #onCall} says can change. */
+    public Stream<Instant> changes(Instant from, Instant to) {
+        Stream<Instant> swaps =
+                reliefs.stream().flatMap(relief -> Stream.of(handover(relief.from()), handover(relief.to())));
+        Stream<Instant> handovers = Stream.iterate(nextHandover(from), to::isAfter, this::nextHandover);
+        return Stream.concat(swaps, handovers).filter(change -> change.isAfter(from) && change.isBefore(to));
+    }
+
     private long turn(Instant instant) {
         if (instant.isBefore(turnStart(0))) {
             return -1;
