@@ -12,6 +12,8 @@ interface SetupVersionRows extends Repository<SetupVersionRow, Integer> {
 
     Optional<SetupVersionRow> findById(int version);
 
+    List<SetupVersionRow> findByVersionBetweenOrderByVersion(int first, int last);
+
     @Query("""
             select new yardlight.db.setup.SetupEdit(row.version, row.storedAt, row.storedBy)
             from SetupVersionRow row where row.version < :before order by row.version desc

@@ -24,6 +24,13 @@ public class SetupVersions {
         return rows.findById(version).map(SetupVersionRow::version);
     }
 
+    /** Those from this version to that, both included, as far as they are there; by version. */
+    public List<SetupVersion> between(int first, int last) {
+        return rows.findByVersionBetweenOrderByVersion(first, last).stream()
+                .map(SetupVersionRow::version)
+                .toList();
+    }
+
     /**
      * The newest ones without their documents, newest first.
      *

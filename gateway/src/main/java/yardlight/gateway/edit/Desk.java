@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.springframework.stereotype.Component;
@@ -14,6 +15,7 @@ import yardlight.escalation.Stimulus;
 import yardlight.escalation.setup.Setup;
 import yardlight.gateway.document.Document;
 import yardlight.gateway.document.Faults;
+import yardlight.gateway.document.Format;
 import yardlight.gateway.document.Node;
 import yardlight.gateway.lane.Lane;
 import yardlight.gateway.problem.Fault;
@@ -35,6 +37,7 @@ public class Desk {
     private final SetupVersions versions;
     private final SetupReader reader;
     private final Lane lane;
+    private final AtomicReference<Look> last = new AtomicReference<>(new Look(0, SetupTree.EMPTY));
 
     Desk(SetupVersions versions, SetupReader reader, Lane lane) {
         this.versions = versions;
@@ -51,15 +54,23 @@ public class Desk {
 
     /** The setup that holds now. */
     public Look look() {
-        return versions.newest().map(Desk::look).orElse(new Look(0, SetupTree.EMPTY));
+        Look now = versions.newest().map(this::known).orElse(new Look(0, SetupTree.EMPTY));
+        last.set(now);
+        return now;
+    }
+
+    /** A version never changes; to read it is most of the work of a page. */
+    private Look known(SetupVersion stored) {
+        Look read = last.get();
+        return read.version() == stored.version() ? read : look(stored);
     }
 
     /** One that held once; what is not known (any more) counts as nothing at all. */
-    Look look(int version) {
+    public Look look(int version) {
         return versions.byVersion(version).map(Desk::look).orElse(new Look(version, SetupTree.EMPTY));
     }
 
-    private static Look look(SetupVersion stored) {
+    static Look look(SetupVersion stored) {
         Document document = SetupText.document(stored.document());
         return document.root() instanceof Node.Members root
                 ? new Look(stored.version(), new SetupTree(root))
@@ -118,9 +129,26 @@ public class Desk {
         return overtaken(seen, look(), wishes, true).orElseThrow();
     }
 
+    /** What storing this piece would change. */
+    public Saved.Changed change(Piece wish) {
+        return Saved.Changed.of(look().tree().piece(wish.part(), wish.key()), wish);
+    }
+
+    /**
+     * What somebody else has changed of these pieces since this version was looked at; empty when nothing, so that saving
+     * them would write over nothing.
+     */
+    public Optional<Saved.Overtaken> overtaken(int seen, List<Piece> wishes) {
+        return overtaken(seen, look(), wishes);
+    }
+
     private OptionalInt store(Trial trial, String by) {
-        String text = SetupText.yaml(trial.tree().root());
         int seen = trial.base().version();
+        // Who hands in JSON finds JSON again.
+        Format format = versions.byVersion(seen)
+                .map(stored -> SetupText.format(stored.document()))
+                .orElse(Format.YAML);
+        String text = SetupText.of(format, trial.tree().root());
         Answer answer = lane.setup(text, new Stimulus.SetupChanged(trial.setup().orElseThrow(), by), seen);
         return answer instanceof Answer.Refusal ? OptionalInt.empty() : OptionalInt.of(seen + 1);
     }

@@ -3,6 +3,7 @@ package yardlight.gateway.edit;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -33,13 +34,22 @@ public record Difference(String field, String before, String after) {
         if (before.equals(after)) {
             return;
         }
+        // What is new or gone is told thing by thing, as what is changed.
+        Node was = before.orElseGet(() -> nothing(after.orElseThrow()));
+        Node is = after.orElseGet(() -> nothing(before.orElseThrow()));
+        if (was instanceof Node.Members first && is instanceof Node.Members second) {
+            members(field, first, second, found);
+            return;
+        }
+        if (was instanceof Node.Items first && is instanceof Node.Items second && !scalars(first, second)) {
+            items(field, first, second, found);
+            return;
+        }
         if (before.isPresent() && after.isPresent()) {
-            if (before.get() instanceof Node.Members was && after.get() instanceof Node.Members is) {
-                members(field, was, is, found);
-                return;
-            }
-            if (before.get() instanceof Node.Items was && after.get() instanceof Node.Items is && !scalars(was, is)) {
-                items(field, was, is, found);
+            // A number may be written as a text, and is read as the same.
+            if (scalar(before.get())
+                    && scalar(after.get())
+                    && words(before.get()).equals(words(after.get()))) {
                 return;
             }
         }
@@ -47,6 +57,13 @@ public record Difference(String field, String before, String after) {
                 field,
                 before.map(Difference::words).orElse(""),
                 after.map(Difference::words).orElse("")));
+    }
+
+    private static Node nothing(Node like) {
+        if (like instanceof Node.Members) {
+            return new Node.Members(Map.of());
+        }
+        return like instanceof Node.Items ? new Node.Items(List.of()) : new Node.Nothing();
     }
 
     private static void members(String field, Node.Members was, Node.Members is, List<Difference> found) {

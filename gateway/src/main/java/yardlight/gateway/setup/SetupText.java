@@ -52,9 +52,9 @@ public final class SetupText {
         return format(stored) == Format.JSON ? Document.setupJson(stored) : Document.setupYaml(stored);
     }
 
-    /** A tree as a document in YAML. */
-    public static String yaml(Node root) {
-        return written(YAML, root);
+    /** A tree as a document. */
+    public static String of(Format format, Node root) {
+        return written(format == Format.JSON ? JSON : YAML, root);
     }
 
     private static String written(TokenStreamFactory factory, Node root) {
