@@ -25,7 +25,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Nuisance;
 import yardlight.escalation.alarm.Priority;
@@ -97,22 +96,22 @@ class UnheardTest {
         assertThat(spans).containsExactly(new Unheard.Span(WEDNESDAY, WEDNESDAY.plus(WEEK), Rehearsal.Ear.NONE));
     }
 
-    @ParameterizedTest
-    @ValueSource(strings = {"2026-11-25T12:00", "2026-10-28T12:00", "2027-03-10T03:17"})
-    void is_what_a_rehearsal_of_every_minute_says(String from) {
+    /** The week in which the clocks go forward. */
+    @Test
+    void is_what_a_rehearsal_of_every_minute_says() {
         Setup setup = setup(List.of(), ladder("ana"), delayed(Duration.ofMinutes(7)));
 
-        compare(setup, at(from), Duration.ofMinutes(1));
+        compare(setup, at("2027-03-10T03:17"), Duration.ofMinutes(1));
     }
 
     static Stream<Long> seeds() {
-        return Stream.iterate(1L, seed -> seed + 1).limit(40);
+        return Stream.iterate(1L, seed -> seed + 1).limit(12);
     }
 
     /** Whatever the seed: people of two zones, rosters within rosters, the weeks in which the clocks change. */
     @ParameterizedTest
     @MethodSource("seeds")
-    void is_what_a_rehearsal_of_every_seventh_minute_says(long seed) {
+    void is_what_a_rehearsal_of_every_seventeenth_minute_says(long seed) {
         var chance = new Random(seed);
         Instant from = at(chance.nextBoolean() ? "2026-10-28T12:00" : "2027-03-10T03:17");
         List<Roster> rosters =
@@ -126,7 +125,7 @@ class UnheardTest {
         Point tank = tank(delayed(Duration.ofMinutes(chance.nextInt(0, 100))));
         var setup = new Setup(List.of(aSite()), List.of(aBox()), List.of(tank), people, rosters, List.of(ladder));
 
-        compare(setup, from, Duration.ofMinutes(7));
+        compare(setup, from, Duration.ofMinutes(17));
     }
 
     private static void compare(Setup setup, Instant from, Duration step) {

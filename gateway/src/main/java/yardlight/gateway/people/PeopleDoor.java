@@ -113,6 +113,9 @@ class PeopleDoor {
         requests.requestMatchers(HttpMethod.POST, "/boxes/**").hasRole(OWNER);
         requests.requestMatchers("/start", "/start/**").hasRole(OWNER);
         requests.requestMatchers(HttpMethod.POST, "/api/v1/alarms/*/reset").hasRole(OWNER);
+        // Rehearsing stores nothing.
+        requests.requestMatchers(HttpMethod.POST, "/ladders/*/rehearsal").hasRole(READER);
+        requests.requestMatchers(HttpMethod.POST, "/ladders/**", "/edits/**").hasRole(OWNER);
         requests.requestMatchers(
                         HttpMethod.POST,
                         "/api/v1/alarms/**",

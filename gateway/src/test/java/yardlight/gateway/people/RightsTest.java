@@ -65,6 +65,7 @@ class RightsTest {
         decided.put("POST /api/v1/alarms/{id}/unshelve", Who.HAND_UP);
         decided.put("POST /api/v1/alarms/{id}/reset", Who.OWNER);
         decided.put("POST /api/v1/rehearsals", Who.READER_UP);
+        ladders(decided);
         decided.put("GET /api/v1/log", Who.READER_UP);
         decided.put("GET /a/{token}", Who.ANYBODY);
         decided.put("POST /a/{token}", Who.ANYBODY);
@@ -140,6 +141,17 @@ class RightsTest {
         decided.put("POST /start/{step}", Who.OWNER);
         decided.put("POST /start/key", Who.OWNER);
         decided.put("POST /start/test", Who.OWNER);
+    }
+
+    private static void ladders(Map<String, Who> decided) {
+        decided.put("GET /ladders", Who.READER_UP);
+        decided.put("POST /ladders", Who.OWNER);
+        decided.put("GET /ladders/{id}", Who.READER_UP);
+        decided.put("POST /ladders/{id}", Who.OWNER);
+        decided.put("POST /ladders/{id}/rehearsal", Who.READER_UP);
+        decided.put("POST /ladders/{id}/remove", Who.OWNER);
+        decided.put("GET /edits", Who.READER_UP);
+        decided.put("POST /edits/{version}/take-back", Who.OWNER);
     }
 
     /** Files, the actuator, and what the security chains answer. */
