@@ -40,7 +40,7 @@ class LinesTest {
         assertThat(answer.getResponse().getContentAsString())
                 .isEqualTo(
                         "[{\"contact\":\"ana\",\"line\":1,\"channel\":\"sms-mail\",\"address\":\"5755550101@txt.example\",\"proven\":false},"
-                            + "{\"contact\":\"ana\",\"line\":2,\"channel\":\"mail\",\"address\":\"ana@mesa.example\",\"proven\":false}]");
+                                + "{\"contact\":\"ana\",\"line\":2,\"channel\":\"mail\",\"address\":\"ana@mesa.example\",\"proven\":false}]");
     }
 
     @Test
