@@ -162,6 +162,7 @@ class RightsTest {
             Map.entry("GET /actuator/prometheus", Who.READER_UP),
             Map.entry("GET /yardlight.css", Who.ANYBODY),
             Map.entry("GET /yardlight.svg", Who.ANYBODY),
+            Map.entry("GET /wiring.js", Who.READER_UP),
             Map.entry("GET /phone.js", Who.ANYBODY),
             Map.entry("GET /phone-worker.js", Who.ANYBODY),
             Map.entry("GET /phone-app.json", Who.ANYBODY),
