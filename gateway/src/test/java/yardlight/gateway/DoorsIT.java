@@ -138,7 +138,8 @@ class DoorsIT {
         assertThat(in.statusCode()).isEqualTo(302);
         assertThat(page.headers().allValues("Set-Cookie")).noneMatch(cookie -> cookie.startsWith("JSESSIONID"));
         assertThat(in.headers().allValues("Set-Cookie"))
-                .allSatisfy(cookie -> assertThat(cookie).contains("HttpOnly", "SameSite=Lax"));
+                .allSatisfy(cookie ->
+                        assertThat(cookie).contains("HttpOnly").containsAnyOf("SameSite=Lax", "SameSite=Strict"));
         HttpResponse<String> board = web.get("/", "Cookie", after, "Accept", "text/html");
         assertThat(board.statusCode()).isEqualTo(200);
         HttpResponse<String> out = form("/logout", after + "; " + cookie(board, "XSRF-TOKEN"), "_csrf=" + token(board));
