@@ -2,11 +2,9 @@ package yardlight.gateway.boxsheet;
 
 import java.security.Principal;
 import java.time.InstantSource;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import org.springframework.context.MessageSource;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
@@ -20,7 +18,6 @@ import org.springframework.web.servlet.view.RedirectView;
 import yardlight.db.alarm.HeardBoxes;
 import yardlight.escalation.setup.Setup;
 import yardlight.gateway.edit.Desk;
-import yardlight.gateway.edit.Naming;
 import yardlight.gateway.edit.Part;
 import yardlight.gateway.edit.Piece;
 import yardlight.gateway.edit.Saved;
@@ -74,9 +71,8 @@ class BoxesPage {
             return show(model, locale, typed, Map.of(NAME, tongue.say("wire.wrong.name")));
         }
         Desk.Look look = desk.look();
-        Set<String> taken = new HashSet<>(inForce.setup().boxes().keySet());
-        look.tree().all(Part.BOXES).forEach(box -> taken.add(box.key()));
-        String id = Naming.id(name, taken, "box");
+        String free = look.tree().free(Part.BOXES, name);
+        String id = free.isEmpty() ? look.tree().free(Part.BOXES, "box") : free;
         var usual =
                 new BoxForm(typed.getOrDefault(SITE, ""), "", "", false, BoxForm.USUAL.every(), BoxForm.USUAL.grace());
         Saved saved = desk.save(look.version(), List.of(usual.over(Piece.none(Part.BOXES, id))), login.getName());

@@ -1,15 +1,12 @@
 package yardlight.gateway.start;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import yardlight.gateway.document.Node;
 import yardlight.gateway.edit.Desk;
-import yardlight.gateway.edit.Naming;
 import yardlight.gateway.edit.Part;
 import yardlight.gateway.edit.Piece;
 
@@ -113,9 +110,8 @@ final class Wishes {
         var members = new LinkedHashMap<String, Node>();
         there.flatMap(Piece::node).ifPresent(node -> members.putAll(node.nodes()));
         if (there.isEmpty()) {
-            Set<String> taken = new HashSet<>();
-            look.tree().all(part).forEach(piece -> taken.add(piece.key()));
-            members.put("id", new Node.Text(Naming.id(typed("name"), taken, otherwise)));
+            String id = look.tree().free(part, typed("name"));
+            members.put("id", new Node.Text(id.isEmpty() ? otherwise : id));
         }
         return members;
     }
