@@ -7,6 +7,8 @@ import java.lang.reflect.Proxy;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.Statement;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicLong;
 import javax.sql.DataSource;
 
@@ -15,6 +17,7 @@ public final class CountingDataSource {
 
     private final DataSource source;
     private final AtomicLong queries = new AtomicLong();
+    private final Map<Thread, AtomicLong> byThread = new ConcurrentHashMap<>();
 
     public CountingDataSource(DataSource source) {
         this.source = source;
@@ -28,6 +31,11 @@ public final class CountingDataSource {
         return queries.get();
     }
 
+    /** What this thread asked, and no other. */
+    public long mine() {
+        return byThread.getOrDefault(Thread.currentThread(), new AtomicLong()).get();
+    }
+
     private <T> T wrap(Class<T> type, Object real) {
         InvocationHandler handler = (proxy, method, arguments) -> wrapped(call(real, method, arguments));
         return type.cast(Proxy.newProxyInstance(type.getClassLoader(), new Class<?>[] {type}, handler));
@@ -36,6 +44,8 @@ public final class CountingDataSource {
     private Object call(Object real, Method method, Object[] arguments) throws Throwable {
         if (method.getName().startsWith("execute")) {
             queries.incrementAndGet();
+            byThread.computeIfAbsent(Thread.currentThread(), any -> new AtomicLong())
+                    .incrementAndGet();
         }
         try {
             return method.invoke(real, arguments);

@@ -31,6 +31,13 @@ public enum TestDatabase {
         return migrated(newUrl());
     }
 
+    /** A table of the numbers from 1 on, in a column n. */
+    public String numbers(long count) {
+        return this == H2
+                ? "(select x as n from system_range(1, " + count + "))"
+                : "generate_series(1, " + count + ") as numbers(n)";
+    }
+
     public String user() {
         return this == H2 ? "sa" : "postgres";
     }

@@ -165,6 +165,36 @@ class ChangesInTheNightScenarioTest {
     }
 
     @Test
+    void a_site_that_is_out_of_service_calls_nobody_for_any_of_its_points_until_it_is_back() {
+        AlarmKey unknown = point(1);
+        Setup setup = with(List.of(ben()), rung("ben", 60));
+        Night night = new Night(setup)
+                .active(QUIET_NIGHT, TANK, Priority.HIGH)
+                .setup("2026-11-25T02:10", outOfService(setup))
+                .active("2026-11-25T02:11", unknown, Priority.CRITICAL)
+                .run("2026-11-25T02:12");
+        assertThat(night.picture().alarm(TANK).state()).isEqualTo(AlarmState.OUT_OF_SERVICE);
+        assertThat(night.picture().alarm(unknown).state()).isEqualTo(AlarmState.OUT_OF_SERVICE);
+
+        night.setup("2026-11-25T02:20", setup).run("2026-11-25T02:21");
+
+        assertThat(night.calls()).startsWith("02:00:00 ben", "02:20:00 ben");
+        assertThat(night.picture().alarm(unknown).state()).isEqualTo(AlarmState.UNACKNOWLEDGED);
+    }
+
+    private static Setup outOfService(Setup setup) {
+        Site site = Fixtures.aSite();
+        var worked = new Site(site.id(), site.name(), site.zone(), site.ladder(), site.fills(), site.empties(), false);
+        return new Setup(
+                List.of(worked),
+                List.copyOf(setup.boxes().values()),
+                setup.points(),
+                List.copyOf(setup.contacts().values()),
+                List.of(),
+                List.copyOf(setup.ladders().values()));
+    }
+
+    @Test
     void the_silence_of_a_box_that_was_taken_away_is_over_and_its_deadline_with_it() {
         Night night = Night.withHeartbeats(theSetup())
                 .stimulus(QUIET_NIGHT, new Stimulus.Beat("mesa-9-box", Heartbeat.BARE))

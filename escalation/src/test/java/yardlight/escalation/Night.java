@@ -43,6 +43,7 @@ public final class Night {
     private final Simulation simulation;
     private final List<Text> texts = new ArrayList<>();
     private final List<String> timeline = new ArrayList<>();
+    private final List<Entry> log = new ArrayList<>();
     private final Map<String, Duration> answering = new HashMap<>();
 
     /** A night on which nobody expects heartbeats, so that a box that has said its piece is not missed. */
@@ -117,6 +118,7 @@ public final class Night {
 
     private void see(Happening happening) {
         for (Entry entry : happening.decision().entries()) {
+            log.add(entry);
             timeline.add(CLOCK.format(happening.at().atZone(zone)) + "  " + entry.words());
         }
         for (Notice notice : happening.decision().changes().notices()) {
@@ -134,6 +136,11 @@ public final class Night {
         if (after != null) {
             simulation.at(at.plus(after), new Stimulus.AnswerNotice(notice.id(), "link"));
         }
+    }
+
+    /** Everything that was put down, in order. */
+    public List<Entry> log() {
+        return List.copyOf(log);
     }
 
     public List<Text> texts() {

@@ -98,8 +98,10 @@ class ArchitectureTest {
                 "record",
                 "rehearsal",
                 "restore",
+                "sites",
                 "smpp",
                 "start",
+                "story",
                 "transport",
                 "turns",
                 "watch"

@@ -1,6 +1,7 @@
 package yardlight.db.alarm;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -48,6 +49,19 @@ public class Alarms {
         return read(" where live_site > '' and occurrence > 0", List.of()).stream()
                 .sorted(MostUrgent.FIRST)
                 .toList();
+    }
+
+    /** The newest occurrence of each alarm that a site ever had, without what was done about it. */
+    public List<Alarm> newestAt(String site) {
+        return jdbc.query(
+                AlarmColumns.TABLE.select() + " where site = ? and current_key > '' and occurrence > 0",
+                (rows, n) -> AlarmColumns.read(new Row(rows)),
+                site);
+    }
+
+    /** These callouts with their notices, whatever alarm they were for first; in no order. */
+    public List<RecordedCallout> callouts(Collection<String> ids) {
+        return stories.callouts(ids);
     }
 
     private List<RecordedAlarm> read(String where, List<Object> values) {

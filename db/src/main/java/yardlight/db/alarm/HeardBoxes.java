@@ -1,5 +1,6 @@
 package yardlight.db.alarm;
 
+import java.util.Collection;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -26,6 +27,17 @@ public class HeardBoxes {
                 .query(BoxColumns.TABLE.select() + " where box = ?", (rows, n) -> BoxColumns.read(new Row(rows)), box)
                 .stream()
                 .findFirst();
+    }
+
+    /** Those of these boxes that were ever heard, by id. */
+    public Map<String, BoxWatch> of(Collection<String> boxes) {
+        return jdbc
+                .query(
+                        BoxColumns.TABLE.select() + " where box = any(?)",
+                        (rows, n) -> BoxColumns.read(new Row(rows)),
+                        (Object) boxes.toArray(String[]::new))
+                .stream()
+                .collect(Collectors.toMap(BoxWatch::box, Function.identity()));
     }
 
     /** All boxes that were ever heard, by id. */

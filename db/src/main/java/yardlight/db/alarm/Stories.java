@@ -34,13 +34,19 @@ final class Stories {
     }
 
     List<RecordedAlarm> of(List<Alarm> alarms) {
-        List<Callout> callouts = query(
-                CALLOUTS,
-                alarms.stream()
+        Map<String, RecordedCallout> byId = new HashMap<>();
+        callouts(alarms.stream()
                         .flatMap(alarm -> alarm.callout().stream())
                         .distinct()
-                        .toList(),
-                (rows, n) -> CalloutColumns.read(new Row(rows)));
+                        .toList())
+                .forEach(one -> byId.put(one.callout().id(), one));
+        return alarms.stream()
+                .map(alarm -> new RecordedAlarm(alarm, alarm.callout().map(byId::get)))
+                .toList();
+    }
+
+    List<RecordedCallout> callouts(Collection<String> ids) {
+        List<Callout> callouts = query(CALLOUTS, ids, (rows, n) -> CalloutColumns.read(new Row(rows)));
         List<KeptNotice> notices = query(
                 NOTICES, callouts.stream().map(Callout::id).toList(), (rows, n) -> NoticeColumns.read(new Row(rows)));
         Map<String, List<OfNotice>> attempts = query(
@@ -57,11 +63,8 @@ final class Stories {
                     .forEach(callout -> told.computeIfAbsent(callout, any -> new ArrayList<>())
                             .add(notice));
         }
-        Map<String, RecordedCallout> byId = new HashMap<>();
-        callouts.forEach(callout ->
-                byId.put(callout.id(), new RecordedCallout(callout, told.getOrDefault(callout.id(), List.of()))));
-        return alarms.stream()
-                .map(alarm -> new RecordedAlarm(alarm, alarm.callout().map(byId::get)))
+        return callouts.stream()
+                .map(callout -> new RecordedCallout(callout, told.getOrDefault(callout.id(), List.of())))
                 .toList();
     }
 

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.jdbc.core.JdbcTemplate;
 import yardlight.db.TestDatabase;
+import yardlight.db.columns.Column;
 import yardlight.db.journal.Journal;
 import yardlight.db.journal.Writing;
 import yardlight.escalation.Entry;
@@ -23,6 +24,7 @@ abstract class LogLinesContract {
 
     private LogLines log;
     private Journal journal;
+    private JdbcTemplate jdbc;
 
     abstract TestDatabase database();
 
@@ -30,7 +32,8 @@ abstract class LogLinesContract {
     void open() {
         var source = database().newDataSource();
         journal = new Journal(source);
-        log = new LogLines(new JdbcTemplate(source));
+        jdbc = new JdbcTemplate(source);
+        log = new LogLines(jdbc);
     }
 
     @Test
@@ -86,6 +89,111 @@ abstract class LogLinesContract {
                 .last()
                 .extracting(LogLine::line)
                 .isEqualTo(2_500L);
+    }
+
+    @Test
+    void turns_pages_from_the_newest_line_back() {
+        for (int i = 1; i <= 5; i++) {
+            write(NOW, Map.of("site", "mesa-9"), "line " + i);
+        }
+        write(NOW.plusSeconds(1), Map.of("site", "draw-2"), "line 6");
+
+        LogPage first = log.newest(Optional.empty(), about("mesa-9", null), 2);
+        LogPage second = log.newest(first.next(), about("mesa-9", null), 2);
+        LogPage third = log.newest(second.next(), about("mesa-9", null), 2);
+
+        assertThat(first.lines()).extracting(LogLine::line).containsExactly(5L, 4L);
+        assertThat(second.lines()).extracting(LogLine::line).containsExactly(3L, 2L);
+        assertThat(third.lines()).extracting(LogLine::line).containsExactly(1L);
+        assertThat(third.next()).isEmpty();
+        assertThat(log.newest(Optional.empty(), LogFilter.EVERYTHING, 1).lines())
+                .extracting(LogLine::line)
+                .containsExactly(6L);
+    }
+
+    @Test
+    void looks_for_one_kind_only_so_far_back_at_once_and_says_how_far() {
+        write(NOW, List.of(new Entry(Entry.What.SETUP, Map.of(), "setup changed by owner")));
+        many(LogLines.STRETCH + 10);
+        var setup = new LogFilter(
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.of("setup"));
+
+        LogPage near = log.newest(Optional.empty(), setup, 50);
+        LogPage far = log.newest(near.next(), setup, 50);
+
+        assertThat(near.lines()).isEmpty();
+        assertThat(near.searchedTo()).isPresent();
+        assertThat(far.lines()).extracting(LogLine::words).containsExactly("setup changed by owner");
+        assertThat(far.next()).isEmpty();
+        assertThat(far.searchedTo()).isEmpty();
+    }
+
+    /** A log of so many more lines, each a millisecond after the one before, of twenty sites. */
+    private void many(long lines) {
+        jdbc.update(
+                "insert into log_line (line, logged_at, what, site, about, words) select 1 + n, "
+                        + "cast(? as timestamp(6) with time zone) + n * interval '0.001' second, 'event', "
+                        + "'site-' || mod(n, 20), '', 'words' from "
+                        + database().numbers(lines),
+                Column.stored(NOW));
+    }
+
+    @Test
+    void reads_a_page_without_reading_what_is_not_on_it() {
+        many(LogLines.STRETCH);
+        jdbc.execute("analyze");
+
+        for (LogFilter filter : List.of(
+                LogFilter.EVERYTHING,
+                about("site-3", null),
+                new LogFilter(
+                        Optional.empty(),
+                        Optional.of(NOW.plusSeconds(100)),
+                        Optional.of("site-3"),
+                        Optional.empty()))) {
+            long began = System.nanoTime();
+            LogPage page = log.newest(Optional.of(LogLines.STRETCH / 2), filter, 50);
+            long took = (System.nanoTime() - began) / 1_000_000;
+
+            assertThat(page.lines()).hasSize(50);
+            assertThat(took).as("ms for " + filter).isLessThan(100);
+        }
+    }
+
+    @Test
+    void tells_the_story_of_one_alarm_and_its_callout_in_order() {
+        String alarm = "mesa-9.water-tank.high-high.1";
+        Map<String, String> about = Map.of("site", "mesa-9", "alarm", alarm);
+        write(
+                NOW,
+                List.of(new Entry(
+                        Entry.What.EVENT,
+                        Map.of("site", "mesa-9", "alarm", "mesa-9.water-tank.high-high.0"),
+                        "water-tank/high-high active 18.4 ft (limit 18.0): delayed")));
+        write(
+                NOW.plusSeconds(1),
+                List.of(
+                        new Entry(Entry.What.ALARM, about, "began"),
+                        new Entry(Entry.What.EVENT, about, "water-tank/high-high active: repeated")));
+        write(
+                NOW.plusSeconds(2),
+                List.of(new Entry(
+                        Entry.What.CALLOUT,
+                        Map.of("site", "mesa-9", "callout", "c-1", "alarm", "other.alarm.x.1"),
+                        "calls")));
+        write(
+                NOW.plusSeconds(3),
+                List.of(new Entry(
+                        Entry.What.ALARM, Map.of("site", "mesa-9", "alarm", alarm + "1"), "of another occurrence")));
+        write(NOW.plusSeconds(9), List.of(new Entry(Entry.What.ALARM, about, "too late")));
+
+        var span = new AlarmSpan(
+                "mesa-9", alarm, "water-tank/high-high", Optional.of("c-1"), NOW, Optional.of(NOW.plusSeconds(9)));
+
+        assertThat(log.about(span, 100))
+                .extracting(LogLine::words)
+                .containsExactly("water-tank/high-high active 18.4 ft (limit 18.0): delayed", "began", "calls");
+        assertThat(log.about(span, 1)).extracting(LogLine::words).containsExactly("calls");
     }
 
     private static LogFilter about(String site, String contact) {

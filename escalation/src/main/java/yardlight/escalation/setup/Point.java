@@ -34,6 +34,11 @@ public record Point(
         suppressedWhile = Collections.unmodifiableSet(new TreeSet<>(suppressedWhile));
     }
 
+    /** The same while somebody works on it. */
+    Point outOfService() {
+        return new Point(id, site, name, unit, priority, timing, suppressedWhile, false);
+    }
+
     /**
      * A carrier, as a point of the gateway that nobody has set up: one that is back within a minute calls nobody, and one
      * that comes and goes is one outage.

@@ -175,7 +175,11 @@ public final class Setup {
 
     /** The point as set up, or as it would be if nobody has. */
     public Point point(String site, String point) {
-        return known(site, point).orElseGet(() -> site.equals(Site.GATEWAY) ? ours(point) : Point.unknown(point, site));
+        Point found = known(site, point)
+                .orElseGet(() -> site.equals(Site.GATEWAY) ? ours(point) : Point.unknown(point, site));
+        boolean serves =
+                Optional.ofNullable(sites.get(site)).map(Site::inService).orElse(true);
+        return serves ? found : found.outOfService();
     }
 
     /** The gateway's own points are lines and carriers. */

@@ -10,8 +10,10 @@ import java.util.TreeSet;
  *
  * @param fills the feeds that drive what fills its tanks
  * @param empties the feeds that drive what empties them
+ * @param inService false while somebody works on the whole place: then none of its points is in service
  */
-public record Site(String id, String name, ZoneId zone, String ladder, Set<String> fills, Set<String> empties) {
+public record Site(
+        String id, String name, ZoneId zone, String ladder, Set<String> fills, Set<String> empties, boolean inService) {
 
     /** The id of the gateway itself, for its own alarms: a site that is there whether or not somebody has set it up. */
     public static final String GATEWAY = "gateway";
@@ -29,6 +31,6 @@ public record Site(String id, String name, ZoneId zone, String ladder, Set<Strin
 
     /** A site whose wells hang on a feed of that name, and whose pump does. */
     public Site(String id, String name, ZoneId zone, String ladder) {
-        this(id, name, zone, ladder, FILLS, EMPTIES);
+        this(id, name, zone, ladder, FILLS, EMPTIES, true);
     }
 }

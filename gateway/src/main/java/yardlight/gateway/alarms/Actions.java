@@ -42,7 +42,7 @@ public class Actions {
         return found(id);
     }
 
-    private RecordedAlarm current(String id) {
+    RecordedAlarm current(String id) {
         RecordedAlarm asked = found(id);
         if (!told.newest(asked.alarm().key()).equals(Optional.of(id))) {
             throw Problem.conflict("this alarm has occurred again since; look at the newest occurrence");
@@ -50,7 +50,7 @@ public class Actions {
         return asked;
     }
 
-    private RecordedAlarm found(String id) {
+    RecordedAlarm found(String id) {
         return alarms.byId(id).orElseThrow(() -> Problem.notFound("there is no such alarm"));
     }
 }

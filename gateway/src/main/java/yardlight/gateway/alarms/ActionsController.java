@@ -24,17 +24,17 @@ import yardlight.gateway.setup.SetupInForce;
 @RequestMapping(path = "/api/v1/alarms/{id}", produces = MediaType.APPLICATION_JSON_VALUE)
 class ActionsController {
 
-    private static final int LONGEST_NOTE = 200;
-
     /** The engine has the same limit, and the last word. */
     private static final Duration LONGEST_SHELF = Duration.ofDays(7);
 
     private final Actions actions;
     private final SetupInForce inForce;
+    private final Notes notes;
     private final AlarmViews views;
     private final Sight sight;
 
-    ActionsController(Actions actions, SetupInForce inForce, AlarmViews views, Sight sight) {
+    ActionsController(Actions actions, Notes notes, SetupInForce inForce, AlarmViews views, Sight sight) {
+        this.notes = notes;
         this.views = views;
         this.sight = sight;
         this.actions = actions;
@@ -45,7 +45,7 @@ class ActionsController {
     AlarmView acknowledge(@PathVariable String id, HttpServletRequest request, Principal login) throws IOException {
         return act(id, request, fields -> {
             String by = contact(fields).orElse(login.getName());
-            Optional<String> note = fields.text("note", LONGEST_NOTE);
+            Optional<String> note = fields.text("note", Notes.LONGEST);
             return key -> new Stimulus.Acknowledge(key, by, "api", note);
         });
     }
@@ -62,7 +62,7 @@ class ActionsController {
         return act(id, request, fields -> {
             fields.needs("for", "reason");
             Optional<Duration> length = fields.duration("for", Duration.ofSeconds(1), LONGEST_SHELF);
-            Optional<String> reason = fields.text("reason", LONGEST_NOTE);
+            Optional<String> reason = fields.text("reason", Notes.LONGEST);
             if (reason.filter(String::isEmpty).isPresent()) {
                 fields.fault("reason", "must say something");
             }
@@ -80,16 +80,33 @@ class ActionsController {
         return act(id, request, fields -> key -> new Stimulus.Reset(key, login.getName()));
     }
 
+    @PostMapping("/notes")
+    AlarmView note(@PathVariable String id, HttpServletRequest request, Principal login) throws IOException {
+        Optional<String> note = read(request, fields -> {
+            Optional<String> text = fields.needs("note").text("note", Notes.LONGEST);
+            if (text.filter(String::isEmpty).isPresent()) {
+                fields.fault("note", "must say something");
+            }
+            return text;
+        });
+        notes.keep(id, note.orElseThrow(), login.getName());
+        return views.of(actions.found(id), sight.of(request));
+    }
+
     /** Reads the body by the given reader; nothing is done unless all of it is right. */
     private AlarmView act(String id, HttpServletRequest request, Function<Fields, Function<AlarmKey, Stimulus>> reader)
             throws IOException {
+        return views.of(actions.act(id, read(request, reader)), sight.of(request));
+    }
+
+    private static <T> T read(HttpServletRequest request, Function<Fields, T> reader) throws IOException {
         Document document = Body.json(request);
         var faults = new Faults();
         faults.addAll(document.faults());
         Fields fields = document.fields(faults);
-        Function<AlarmKey, Stimulus> action = reader.apply(fields);
+        T wanted = reader.apply(fields);
         fields.nothingElse();
         faults.orNothing();
-        return views.of(actions.act(id, action), sight.of(request));
+        return wanted;
     }
 }

@@ -5,28 +5,37 @@ import java.util.List;
 /**
  * The first page, in words. Whatever the template shows stands here ready to be read.
  *
- * @param waiting alarms that nobody has answered
- * @param taken alarms that somebody has, and what is over but not reset
+ * @param waiting how many alarms nobody has answered
+ * @param places sites with an alarm that people should know of, worst first
  * @param aside alarms that are kept from people
- * @param people whom a ladder can call, and by what they can be reached
- * @param unset points that had alarms and that nobody has set up
- * @param silentChannels what the channels say that cannot send, and who is reached by none
+ * @param quiet the other sites
+ * @param wants what wants doing although nothing is in alarm
  * @param empty whether nothing at all is set up
  */
-record Sheet(
-        String time,
-        List<Card> waiting,
-        List<Card> taken,
-        List<Card> aside,
-        List<Place> places,
-        List<Person> people,
-        List<String> unset,
-        List<String> silentChannels,
-        boolean empty) {
+record Sheet(String time, int waiting, List<Place> places, List<Row> aside, Quiet quiet, Wants wants, boolean empty) {
+
+    /** The alarms of the sites of which there is room for none at length. */
+    public List<Row> rest() {
+        return places.stream()
+                .filter(place -> place.cards().isEmpty())
+                .flatMap(place -> place.rows().stream())
+                .toList();
+    }
+
+    /**
+     * A site in alarm.
+     *
+     * @param known whether it is set up and has a page
+     * @param heard when it last spoke
+     * @param cards its alarms, the most urgent first
+     * @param rows those for which the page has no room, in short
+     */
+    record Place(String id, String name, boolean known, String heard, List<Card> cards, List<Row> rows) {}
 
     /**
      * One alarm.
      *
+     * @param open whether it waits for an answer
      * @param standing how it stands, {@code Nobody has it}
      * @param reading value against limit; may be empty
      * @param said the text that went out last; may be empty
@@ -35,6 +44,7 @@ record Sheet(
     record Card(
             String id,
             String name,
+            boolean open,
             String priority,
             String standing,
             String reading,
@@ -44,26 +54,43 @@ record Sheet(
             String next,
             List<Saying> sayings) {}
 
+    /** One alarm in a line. */
+    record Row(String id, String name, String standing, String priority, String since) {}
+
     /** Who was told, by which way, and what became of it. */
     record Saying(String contact, String words) {}
 
     /**
-     * One site.
+     * The sites at which nothing is wrong.
      *
-     * @param heard what its boxes last did
-     * @param alarms how many of its alarms are not normal
+     * @param folded whether there are so many that only their number shows at first
+     * @param longest which of them was heard the longest ago; empty when there is none
      */
-    record Place(String name, List<String> heard, int alarms) {}
+    record Quiet(List<QuietPlace> places, boolean folded, String longest) {}
+
+    /** @param heard when it last spoke */
+    record QuietPlace(String id, String name, String heard) {}
+
+    /**
+     * What somebody should see to by day.
+     *
+     * @param people whose lines nothing has shown to work
+     * @param points that had alarms and that nobody has set up
+     * @param channels what the channels say that cannot send, and who is reached by none
+     * @param more how many people and points there are besides those named
+     */
+    record Wants(List<Person> people, List<Unset.Point> points, List<String> channels, int more) {
+
+        public boolean nothing() {
+            return people.isEmpty() && points.isEmpty() && channels.isEmpty();
+        }
+    }
 
     /**
      * One contact.
      *
      * @param reached when something last showed that they can be reached
-     * @param unproven their lines that nothing has shown to work for 30 days; may be empty
+     * @param unproven their lines that nothing has shown to work for 30 days
      */
     record Person(String id, String name, String reached, String unproven) {}
-
-    public boolean calm() {
-        return waiting.isEmpty() && taken.isEmpty();
-    }
 }

@@ -5,8 +5,7 @@ import java.time.InstantSource;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Locale;
-import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 import yardlight.channels.Channel;
@@ -16,11 +15,15 @@ import yardlight.db.alarm.RecordedAlarm;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
 import yardlight.gateway.page.Clockface;
+import yardlight.gateway.page.Tongue;
 import yardlight.gateway.setup.SetupInForce;
 
 /** Makes the first page of what is known now. */
 @Component
 class Sheets {
+
+    /** Of the people and points that want seeing to so many are named; the others are on pages of their own. */
+    private static final int NAMED = 10;
 
     private final Alarms alarms;
     private final HeardBoxes boxes;
@@ -47,30 +50,36 @@ class Sheets {
         this.clock = clock;
     }
 
-    Sheet now() {
+    Sheet now(Tongue tongue) {
         Instant now = clock.instant();
         Setup setup = inForce.setup();
         List<RecordedAlarm> current = alarms.current();
-        var cards = new Cards(setup, now);
+        List<RecordedAlarm> shown =
+                current.stream().filter(one -> !one.alarm().state().withheld()).toList();
+        var places = new Places(setup, boxes.all(), tongue, now);
         return new Sheet(
-                new Clockface(zone(setup), now, Locale.ENGLISH).read(now),
-                which(current, cards, one -> one.alarm().state().awaitsAnswer()),
-                which(
-                        current,
-                        cards,
-                        one -> !one.alarm().state().awaitsAnswer()
-                                && !one.alarm().state().withheld()),
-                which(current, cards, one -> one.alarm().state().withheld()),
-                new Places(boxes.all(), now).of(setup, current),
-                reached.of(setup, now),
-                unset.of(setup),
-                Stream.concat(cannotSend(channels, setup).stream(), Unreachable.of(setup, current).stream())
-                        .toList(),
+                new Clockface(zone(setup), now, tongue.locale()).read(now),
+                (int) current.stream()
+                        .filter(one -> one.alarm().state().awaitsAnswer())
+                        .count(),
+                places.of(shown),
+                places.rows(current.stream()
+                        .filter(one -> one.alarm().state().withheld())
+                        .toList()),
+                places.quiet(shown.stream().map(one -> one.alarm().key().site()).collect(Collectors.toSet())),
+                wants(setup, current, tongue, now),
                 setup.sites().isEmpty());
     }
 
-    private static List<Sheet.Card> which(List<RecordedAlarm> alarms, Cards cards, Predicate<RecordedAlarm> wanted) {
-        return alarms.stream().filter(wanted).map(cards::of).toList();
+    private Sheet.Wants wants(Setup setup, List<RecordedAlarm> current, Tongue tongue, Instant now) {
+        List<Sheet.Person> people = reached.of(setup, tongue, now);
+        List<Unset.Point> points = unset.of(setup);
+        return new Sheet.Wants(
+                people.stream().limit(NAMED).toList(),
+                points.stream().limit(NAMED).toList(),
+                Stream.concat(cannotSend(channels, setup).stream(), Unreachable.of(setup, current, tongue).stream())
+                        .toList(),
+                Math.max(0, people.size() - NAMED) + Math.max(0, points.size() - NAMED));
     }
 
     /** The channels that nothing gets out by. One that is not set up is no news as long as nobody has a line on it. */

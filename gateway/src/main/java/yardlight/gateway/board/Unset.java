@@ -17,6 +17,9 @@ import yardlight.gateway.page.Names;
 @Component
 class Unset {
 
+    /** A point that wants setting up. */
+    record Point(String site, String name, String point) {}
+
     private static final Duration MONTH = Duration.ofDays(30);
 
     private final LoadingCache<Duration, List<SeenPoint>> seen;
@@ -27,12 +30,13 @@ class Unset {
                 .build(span -> points.since(clock.instant().minus(span)));
     }
 
-    List<String> of(Setup setup) {
+    List<Point> of(Setup setup) {
         var names = new Names(setup);
         return seen.get(MONTH).stream()
                 .filter(one ->
                         !ours(one) && setup.known(one.site(), one.point()).isEmpty())
-                .map(one -> names.site(one.site()) + ": " + one.point())
+                .filter(one -> setup.site(one.site()).isPresent())
+                .map(one -> new Point(one.site(), names.site(one.site()), one.point()))
                 .toList();
     }
 

@@ -70,6 +70,12 @@ public record Clockface(ZoneId zone, Instant now, Locale locale) {
         return locale.getLanguage().equals("en");
     }
 
+    /** How long ago an instant is, in the language of the clock: {@code 40 s}, {@code 2 days}, {@code 2 días}. */
+    public String ago(Instant instant) {
+        String age = ago(instant, now);
+        return english() ? age : age.replace("days", "días");
+    }
+
     /** How long ago an instant is: {@code 40 s}, {@code 12 min}, {@code 3 h}, {@code 2 days}. */
     public static String ago(Instant instant, Instant now) {
         Duration age = Duration.between(instant, now);

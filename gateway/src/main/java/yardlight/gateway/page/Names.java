@@ -30,9 +30,13 @@ public record Names(Setup setup) {
         return setup.site(site).map(Site::zone).orElse(ZoneOffset.UTC);
     }
 
+    /** {@code WATER TANK}. */
+    public String point(AlarmKey key) {
+        return setup.point(key.site(), key.point()).name();
+    }
+
     /** {@code Mesa 9 WATER TANK high-high}. */
     public String alarm(Alarm alarm) {
-        AlarmKey key = alarm.key();
-        return site(key.site()) + " " + setup.point(key.site(), key.point()).name() + " " + alarm.condition();
+        return site(alarm.key().site()) + " " + point(alarm.key()) + " " + alarm.condition();
     }
 }

@@ -34,8 +34,13 @@ class PeopleDoor {
 
     private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS", "TRACE");
     /** Pages that change the setup, and the forms that lead there. */
+    private static final String[] FILES = {
+        "/calm.js", "/passkey.js", "/phone.js", "/phone-worker.js", "/phone-app.json", "/webjars/**"
+    };
+
     private static final String[] SETUP_PAGES = {
-        "/new-person", "/people/*/edit", "/people/*/remove", "/new-roster", "/turns/*/edit", "/turns/*/swap/**"
+        "/new-person", "/people/*/edit", "/people/*/remove", "/new-roster", "/turns/*/edit", "/turns/*/swap/**",
+        "/sites/*/points/**"
     };
 
     private static final String OWNER = "OWNER";
@@ -101,8 +106,7 @@ class PeopleDoor {
                         "/error")
                 .permitAll();
         // Browsers fetch these without a login, and again when nobody is signed in.
-        requests.requestMatchers("/passkey.js", "/phone.js", "/phone-worker.js", "/phone-app.json", "/webjars/**")
-                .permitAll();
+        requests.requestMatchers(FILES).permitAll();
         requests.requestMatchers("/actuator/health/**", "/v3/api-docs/**", "/v3/api-docs.yaml")
                 .permitAll();
         requests.requestMatchers(HttpMethod.PUT, "/api/v1/setup").hasRole(OWNER);
@@ -112,7 +116,8 @@ class PeopleDoor {
                 .hasRole(OWNER);
         requests.requestMatchers(HttpMethod.POST, "/boxes/**").hasRole(OWNER);
         requests.requestMatchers("/start", "/start/**").hasRole(OWNER);
-        requests.requestMatchers(HttpMethod.POST, "/api/v1/alarms/*/reset").hasRole(OWNER);
+        requests.requestMatchers(HttpMethod.POST, "/api/v1/alarms/*/reset", "/alarms/*/reset", "/sites/**")
+                .hasRole(OWNER);
         // Rehearsing stores nothing.
         requests.requestMatchers(HttpMethod.POST, "/ladders/*/rehearsal").hasRole(READER);
         requests.requestMatchers(HttpMethod.POST, "/ladders/**", "/edits/**").hasRole(OWNER);

@@ -3,13 +3,11 @@ package yardlight.gateway.record;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.io.Writer;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
-import org.springframework.http.HttpHeaders;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.springframework.http.MediaType;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
@@ -19,6 +17,7 @@ import tools.jackson.databind.json.JsonMapper;
 import yardlight.db.log.LogFilter;
 import yardlight.db.log.LogLine;
 import yardlight.db.log.LogLines;
+import yardlight.escalation.Entry;
 import yardlight.gateway.document.Query;
 import yardlight.gateway.problem.Reader;
 
@@ -27,14 +26,17 @@ import yardlight.gateway.problem.Reader;
 @RequestMapping("/api/v1/log")
 class LogController {
 
-    private static final String CSV = "text/csv";
-    private static final List<String> ABOUT = List.of("site", "box", "alarm", "callout", "notice", "contact");
+    private static final String CSV = LogCsv.TYPE;
+    private static final String KINDS =
+            Stream.of(Entry.What.values()).map(Entry.What::word).collect(Collectors.joining(", "));
 
     private final LogLines lines;
+    private final LogCsv csv;
     private final JsonMapper json;
 
-    LogController(LogLines lines, JsonMapper json) {
+    LogController(LogLines lines, LogCsv csv, JsonMapper json) {
         this.lines = lines;
+        this.csv = csv;
         this.json = json;
     }
 
@@ -42,7 +44,7 @@ class LogController {
     void log(HttpServletRequest request, HttpServletResponse response) throws IOException {
         LogFilter filter = filter(request);
         if (Reader.choose(request, MediaType.APPLICATION_JSON_VALUE, CSV).equals(CSV)) {
-            csv(filter, response);
+            csv.write(filter, response);
         } else {
             json(filter, response);
         }
@@ -56,20 +58,23 @@ class LogController {
         writer.close();
     }
 
-    private void csv(LogFilter filter, HttpServletResponse response) throws IOException {
-        response.setContentType(CSV + ";charset=UTF-8;header=present");
-        response.setHeader(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"yardlight-log.csv\"");
-        Writer writer = response.getWriter();
-        writer.write("line,at,what," + String.join(",", ABOUT) + ",words\r\n");
-        lines.each(filter, line -> write(writer, Csv.line(cells(line))));
-    }
-
     private static LogFilter filter(HttpServletRequest request) {
         var query = new Query(request);
-        var filter =
-                new LogFilter(query.instant("from"), query.instant("to"), query.text("site"), query.text("contact"));
+        var filter = new LogFilter(
+                query.instant("from"),
+                query.instant("to"),
+                query.text("site"),
+                query.text("contact"),
+                query.as("what", "must be one of " + KINDS, LogController::kind));
         query.orNothing();
         return filter;
+    }
+
+    private static Optional<String> kind(String word) {
+        return Stream.of(Entry.What.values())
+                .map(Entry.What::word)
+                .filter(word::equals)
+                .findFirst();
     }
 
     private static Map<String, Object> members(LogLine line) {
@@ -80,21 +85,5 @@ class LogController {
         members.put("about", line.about());
         members.put("words", line.words());
         return members;
-    }
-
-    private static List<String> cells(LogLine line) {
-        var cells =
-                new ArrayList<>(List.of(Long.toString(line.line()), line.at().toString(), line.what()));
-        ABOUT.forEach(name -> cells.add(line.about().getOrDefault(name, "")));
-        cells.add(line.words());
-        return cells;
-    }
-
-    private static void write(Writer writer, String text) {
-        try {
-            writer.write(text);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

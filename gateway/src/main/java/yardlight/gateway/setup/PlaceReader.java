@@ -29,7 +29,8 @@ final class PlaceReader {
                 Zones.needed(fields),
                 Ids.reference(fields, "ladder"),
                 feeds(fields, "fills", Site.FILLS),
-                feeds(fields, "empties", Site.EMPTIES));
+                feeds(fields, "empties", Site.EMPTIES),
+                fields.flag("inService").orElse(true));
         fields.nothingElse();
         return site;
     }

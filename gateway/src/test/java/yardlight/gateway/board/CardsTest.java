@@ -19,19 +19,29 @@ import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.ladder.Place;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.gateway.page.Clockface;
+import yardlight.gateway.page.Names;
+import yardlight.gateway.page.Telling;
+import yardlight.gateway.page.Tongue;
+import yardlight.gateway.page.Tongues;
 
 class CardsTest {
 
     private static final Instant NOW = Fixtures.at("2026-11-25T02:15");
     private static final String TEXT = "MESA 9 WATER TANK HIGH-HIGH 18.4 ft (limit 18.0) 2:13 AM. Reply OK 47";
 
-    private final Cards cards = new Cards(Fixtures.theSetup(), NOW);
+    private final Cards cards = cards(Tongues.ENGLISH);
+
+    private static Cards cards(Tongue tongue) {
+        var clock = new Clockface(Fixtures.CHICAGO, NOW, tongue.locale());
+        return new Cards(new Telling(tongue, new Names(Fixtures.theSetup()), clock));
+    }
 
     @Test
     void of_an_alarm_say_what_how_bad_since_when_and_who_was_told() {
         Sheet.Card card = cards.of(new RecordedAlarm(Fixtures.anAlarm(), Optional.of(calling(Place.FOOT))));
 
-        assertThat(card.name()).isEqualTo("Mesa 9 WATER TANK high-high");
+        assertThat(card.name()).isEqualTo("WATER TANK high-high");
         assertThat(card.standing()).isEqualTo("Nobody has it");
         assertThat(card.reading()).isEqualTo("18.4 ft, limit 18.0 ft");
         assertThat(card.since()).isEqualTo("2:13 AM");
@@ -55,6 +65,18 @@ class CardsTest {
         assertThat(card.sayings()).isEmpty();
     }
 
+    @Test
+    void say_the_same_in_spanish() {
+        Sheet.Card card =
+                cards(Tongues.SPANISH).of(new RecordedAlarm(Fixtures.anAlarm(), Optional.of(calling(Place.FOOT))));
+
+        assertThat(card.name()).isEqualTo("WATER TANK alto-alto");
+        assertThat(card.standing()).isEqualTo("Nadie se encarga");
+        assertThat(card.reading()).isEqualTo("18.4 ft, límite 18.0 ft");
+        assertThat(card.sayings()).containsExactly(new Sheet.Saying("Ana Ruelas", "enviado por sms-mail 2:14"));
+        assertThat(card.next()).isEqualTo("Se llamó al peldaño 1, vuelta 1; sigue a las 2:18");
+    }
+
     private static RecordedCallout calling(Place place) {
         var facts = new Callout.Facts(
                 "c",
@@ -73,7 +95,7 @@ class CardsTest {
                 "ana",
                 List.of("c"),
                 Priority.HIGH,
-                TEXT,
+                TEXT + " or https://yl.example/a/**********************",
                 NoticeState.HANDED_OVER,
                 Fixtures.at("2026-11-25T02:13"),
                 Optional.empty(),

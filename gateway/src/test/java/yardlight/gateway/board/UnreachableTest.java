@@ -11,6 +11,7 @@ import yardlight.escalation.Fixtures;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmState;
 import yardlight.escalation.setup.Stop;
+import yardlight.gateway.page.Tongues;
 
 class UnreachableTest {
 
@@ -18,14 +19,15 @@ class UnreachableTest {
 
     @Test
     void names_who_has_stopped_every_line() {
-        assertThat(Unreachable.of(Fixtures.theSetup(), stopped(true, TEXT, "ana@mesa.example")))
+        assertThat(Unreachable.of(Fixtures.theSetup(), stopped(true, TEXT, "ana@mesa.example"), Tongues.ENGLISH))
                 .containsExactly("Ana Ruelas: wants nothing more by any line, and is not called");
     }
 
     @Test
     void does_not_name_who_has_a_line_left_or_has_taken_one_up_again() {
-        assertThat(Unreachable.of(Fixtures.theSetup(), stopped(true, TEXT))).isEmpty();
-        assertThat(Unreachable.of(Fixtures.theSetup(), stopped(false, TEXT, "ana@mesa.example")))
+        assertThat(Unreachable.of(Fixtures.theSetup(), stopped(true, TEXT), Tongues.ENGLISH))
+                .isEmpty();
+        assertThat(Unreachable.of(Fixtures.theSetup(), stopped(false, TEXT, "ana@mesa.example"), Tongues.ENGLISH))
                 .isEmpty();
     }
 

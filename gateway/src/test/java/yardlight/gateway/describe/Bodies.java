@@ -60,11 +60,14 @@ final class Bodies {
                     "answers: list",
                     "setup: object"));
 
+    private static final Map<String, RequestBody> MORE =
+            Map.of("POST /api/v1/alarms/{id}/notes", json("note*: text"));
+
     private Bodies() {}
 
     /** @param address method and path */
     static Optional<RequestBody> of(String address) {
-        return Optional.ofNullable(KNOWN.get(address));
+        return Optional.ofNullable(KNOWN.getOrDefault(address, MORE.get(address)));
     }
 
     private static RequestBody setup() {

@@ -63,6 +63,7 @@ class RightsTest {
         decided.put("POST /api/v1/alarms/{id}/acknowledge", Who.HAND_UP);
         decided.put("POST /api/v1/alarms/{id}/shelve", Who.HAND_UP);
         decided.put("POST /api/v1/alarms/{id}/unshelve", Who.HAND_UP);
+        decided.put("POST /api/v1/alarms/{id}/notes", Who.HAND_UP);
         decided.put("POST /api/v1/alarms/{id}/reset", Who.OWNER);
         decided.put("POST /api/v1/rehearsals", Who.READER_UP);
         ladders(decided);
@@ -71,7 +72,21 @@ class RightsTest {
         decided.put("POST /a/{token}", Who.ANYBODY);
         decided.put("GET /", Who.READER_UP);
         decided.put("GET /live", Who.READER_UP);
+        decided.put("GET /alarms/{id}", Who.READER_UP);
         decided.put("POST /alarms/{id}/acknowledge", Who.HAND_UP);
+        decided.put("POST /alarms/{id}/shelve", Who.HAND_UP);
+        decided.put("POST /alarms/{id}/unshelve", Who.HAND_UP);
+        decided.put("POST /alarms/{id}/notes", Who.HAND_UP);
+        decided.put("POST /alarms/{id}/reset", Who.OWNER);
+        decided.put("GET /sites", Who.READER_UP);
+        decided.put("GET /sites/{id}", Who.READER_UP);
+        decided.put("POST /sites/{id}/service", Who.OWNER);
+        decided.put("GET /sites/{site}/points/{point}", Who.OWNER);
+        decided.put("POST /sites/{site}/points/{point}", Who.OWNER);
+        decided.put("POST /sites/{id}/points/{point}/service", Who.OWNER);
+        decided.put("GET /record", Who.READER_UP);
+        decided.put("GET /record.csv", Who.READER_UP);
+        decided.put("GET /record/{line}", Who.READER_UP);
         decided.put("GET /login", Who.ANYBODY);
         decided.put("GET /v3/api-docs", Who.ANYBODY);
         decided.put("GET /v3/api-docs.yaml", Who.ANYBODY);
@@ -163,6 +178,7 @@ class RightsTest {
             Map.entry("GET /yardlight.css", Who.ANYBODY),
             Map.entry("GET /yardlight.svg", Who.ANYBODY),
             Map.entry("GET /wiring.js", Who.READER_UP),
+            Map.entry("GET /calm.js", Who.ANYBODY),
             Map.entry("GET /phone.js", Who.ANYBODY),
             Map.entry("GET /phone-worker.js", Who.ANYBODY),
             Map.entry("GET /phone-app.json", Who.ANYBODY),
