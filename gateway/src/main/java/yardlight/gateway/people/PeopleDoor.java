@@ -39,7 +39,12 @@ class PeopleDoor {
     };
 
     private static final String[] SETUP_PAGES = {
-        "/new-person", "/people/*/edit", "/people/*/remove", "/new-roster", "/turns/*/edit", "/turns/*/swap/**",
+        "/new-person",
+        "/people/*/edit",
+        "/people/*/remove",
+        "/new-roster",
+        "/turns/*/edit",
+        "/turns/*/swap/**",
         "/sites/*/points/**"
     };
 

@@ -60,8 +60,7 @@ final class Bodies {
                     "answers: list",
                     "setup: object"));
 
-    private static final Map<String, RequestBody> MORE =
-            Map.of("POST /api/v1/alarms/{id}/notes", json("note*: text"));
+    private static final Map<String, RequestBody> MORE = Map.of("POST /api/v1/alarms/{id}/notes", json("note*: text"));
 
     private Bodies() {}
 
