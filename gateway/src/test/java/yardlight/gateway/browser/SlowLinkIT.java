@@ -5,10 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.google.gson.JsonObject;
 import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Page;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.web.server.LocalServerPort;
@@ -30,6 +31,23 @@ class SlowLinkIT {
     private static final int MOST_MILLIS = 1_500;
     private static final int MOST_BYTES = 100_000;
     private static final int TRIES = 3;
+    private static final List<String> PAGES = List.of(
+            "/",
+            "/sites",
+            "/sites/mesa-9",
+            "/people",
+            "/people/ana",
+            "/turns",
+            "/ladders",
+            "/ladders/night",
+            "/boxes",
+            "/boxes/mesa-9-box",
+            "/record",
+            "/paths",
+            "/edits",
+            "/silences",
+            "/logins",
+            "/me");
 
     private final int port;
     private final Web web;
@@ -50,33 +68,44 @@ class SlowLinkIT {
         web.put("/api/v1/setup", "application/yaml", Documents.CONTRACT, Web.owner());
     }
 
-    @ParameterizedTest
-    @ValueSource(strings = {"/", "/silences"})
-    void shows_each_page_within_a_second_and_a_half_and_in_less_than_100_kB(String path) {
-        var paints = new double[TRIES];
-        double bytes = 0;
+    @Test
+    void shows_each_page_within_a_second_and_a_half_and_in_less_than_100_kB() {
+        var tooMuch = new ArrayList<String>();
         try (var visit = Visit.to(port, Look.PHONE_BY_DAY).signIn("owner")) {
             CDPSession tools = visit.page().context().newCDPSession(visit.page());
             slow(tools);
-            for (int i = 0; i < TRIES; i++) {
-                tools.send("Network.clearBrowserCache");
-                Page page = visit.open(path);
-                page.waitForFunction("performance.getEntriesByName('first-contentful-paint').length > 0");
-                paints[i] = number(page, "performance.getEntriesByName('first-contentful-paint')[0].startTime");
-                bytes = number(
-                        page,
-                        "[...performance.getEntriesByType('navigation'), ...performance.getEntriesByType('resource')]"
-                                + ".reduce((sum, one) => sum + one.transferSize, 0)");
+            for (String path : PAGES) {
+                Measured measured = measure(visit, tools, path);
+                System.out.printf(
+                        "%s: first paint after %.0f ms (limit %d), %.0f bytes (limit %d)%n",
+                        path, measured.paint(), MOST_MILLIS, measured.bytes(), MOST_BYTES);
+                if (measured.paint() >= MOST_MILLIS || measured.bytes() >= MOST_BYTES) {
+                    tooMuch.add(path + ": " + measured);
+                }
             }
         }
-        Arrays.sort(paints);
-        double median = paints[TRIES / 2];
-        System.out.printf(
-                "%s: first paint after %.0f ms (limit %d), %.0f bytes (limit %d)%n",
-                path, median, MOST_MILLIS, bytes, MOST_BYTES);
 
-        assertThat(median).as("ms to the first paint of " + path).isLessThan(MOST_MILLIS);
-        assertThat(bytes).as("bytes of " + path).isLessThan(MOST_BYTES);
+        assertThat(tooMuch).isEmpty();
+    }
+
+    /** Milliseconds to the first paint, the median of a few, and what came over the link. */
+    private record Measured(double paint, double bytes) {}
+
+    private static Measured measure(Visit visit, CDPSession tools, String path) {
+        var paints = new double[TRIES];
+        double bytes = 0;
+        for (int i = 0; i < TRIES; i++) {
+            tools.send("Network.clearBrowserCache");
+            Page page = visit.open(path);
+            page.waitForFunction("performance.getEntriesByName('first-contentful-paint').length > 0");
+            paints[i] = number(page, "performance.getEntriesByName('first-contentful-paint')[0].startTime");
+            bytes = number(
+                    page,
+                    "[...performance.getEntriesByType('navigation'), ...performance.getEntriesByType('resource')]"
+                            + ".reduce((sum, one) => sum + one.transferSize, 0)");
+        }
+        Arrays.sort(paints);
+        return new Measured(paints[TRIES / 2], bytes);
     }
 
     private static void slow(CDPSession tools) {
