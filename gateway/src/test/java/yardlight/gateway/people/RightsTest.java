@@ -42,6 +42,16 @@ class RightsTest {
 
     private static Map<String, Who> decided() {
         var decided = new LinkedHashMap<String, Who>();
+        api(decided);
+        pages(decided);
+        decided.putAll(logins());
+        ladders(decided);
+        pagesOfPeople(decided);
+        boxes(decided);
+        return decided;
+    }
+
+    private static void api(Map<String, Who> decided) {
         decided.put("POST /api/v1/events", Who.KEY);
         decided.put("POST /api/v1/heartbeats", Who.KEY);
         decided.put("POST /api/v1/replies", Who.KEY);
@@ -50,24 +60,25 @@ class RightsTest {
         decided.put("GET /api/v1/boxes/{box}/keys", Who.OWNER);
         decided.put("POST /api/v1/boxes/{box}/keys", Who.OWNER);
         decided.put("DELETE /api/v1/boxes/{box}/keys/{key}", Who.OWNER);
-        decided.putAll(logins());
         decided.put("GET /api/v1/lines", Who.READER_UP);
         decided.put("POST /api/v1/contacts/{id}/lines/{line}/test", Who.HAND_UP);
-        decided.put("GET /contacts/{id}", Who.READER_UP);
-        decided.put("GET /phone", Who.HAND_UP);
-        decided.put("POST /phone/lines", Who.OWNER);
         decided.put("GET /api/v1/alarms", Who.READER_UP);
         decided.put("GET /api/v1/alarms/{id}", Who.READER_UP);
         decided.put("GET /api/v1/silences", Who.READER_UP);
-        decided.put("GET /silences", Who.READER_UP);
         decided.put("POST /api/v1/alarms/{id}/acknowledge", Who.HAND_UP);
         decided.put("POST /api/v1/alarms/{id}/shelve", Who.HAND_UP);
         decided.put("POST /api/v1/alarms/{id}/unshelve", Who.HAND_UP);
         decided.put("POST /api/v1/alarms/{id}/notes", Who.HAND_UP);
         decided.put("POST /api/v1/alarms/{id}/reset", Who.OWNER);
         decided.put("POST /api/v1/rehearsals", Who.READER_UP);
-        ladders(decided);
         decided.put("GET /api/v1/log", Who.READER_UP);
+    }
+
+    private static void pages(Map<String, Who> decided) {
+        decided.put("GET /contacts/{id}", Who.READER_UP);
+        decided.put("GET /phone", Who.HAND_UP);
+        decided.put("POST /phone/lines", Who.OWNER);
+        decided.put("GET /silences", Who.READER_UP);
         decided.put("GET /a/{token}", Who.ANYBODY);
         decided.put("POST /a/{token}", Who.ANYBODY);
         decided.put("GET /", Who.READER_UP);
@@ -90,9 +101,6 @@ class RightsTest {
         decided.put("GET /login", Who.ANYBODY);
         decided.put("GET /v3/api-docs", Who.ANYBODY);
         decided.put("GET /v3/api-docs.yaml", Who.ANYBODY);
-        pagesOfPeople(decided);
-        boxes(decided);
-        return decided;
     }
 
     private static Map<String, Who> logins() {
