@@ -100,7 +100,7 @@ class LadderPagesIT {
         assertThat(page.locator("#wait-1")).hasValue("12:30");
         page.selectOption("#call-1-0", "ana");
         assertThat(rehearsal).containsText("nobody would hear it at once");
-        assertThat(rehearsal.locator(".week .later").first()).isVisible();
+        assertThat(rehearsal.locator(".hours-week .later").first()).isVisible();
     }
 
     private static void mistype(Page page) {
