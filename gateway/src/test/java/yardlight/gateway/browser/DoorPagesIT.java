@@ -1,0 +1,93 @@
+package yardlight.gateway.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.test.context.DynamicPropertyRegistry;
+import org.springframework.test.context.DynamicPropertySource;
+import yardlight.gateway.GatewayTest;
+import yardlight.gateway.Web;
+import yardlight.gateway.WholeGateway;
+import yardlight.gateway.setup.Documents;
+
+/** The pages at the doors: signing in, inviting somebody, coming in by the invitation, one's own page. */
+@SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT)
+class DoorPagesIT {
+
+    private static final Pattern INVITATION = Pattern.compile("/join/[\\w-]+");
+
+    private final int port;
+    private final Web web;
+
+    @Autowired
+    DoorPagesIT(@LocalServerPort int port) {
+        this.port = port;
+        this.web = new Web(port);
+    }
+
+    @DynamicPropertySource
+    static void settings(DynamicPropertyRegistry registry) {
+        WholeGateway.settings(registry);
+    }
+
+    @BeforeEach
+    void set_up() {
+        web.put("/api/v1/setup", "application/yaml", Documents.CONTRACT, Web.owner());
+    }
+
+    @ParameterizedTest
+    @EnumSource(Look.class)
+    void an_invited_hand_comes_in_and_sees_what_a_hand_may(Look look) {
+        String login = "ben-" + look.ordinal();
+        try (var owner = Visit.to(port, look).signIn("owner")) {
+            owner.open("/logins");
+            owner.page().selectOption("form[action='/logins/invitations'] select[name=contact]", "ben");
+            owner.page().click("form[action='/logins/invitations'] button");
+            Matcher link = INVITATION.matcher(owner.page().locator("main").innerText());
+            org.assertj.core.api.Assertions.assertThat(link.find()).isTrue();
+            owner.check("logins");
+
+            try (var hand = Visit.to(port, look)) {
+                come(hand, link.group(), login);
+                hand.open("/me");
+                assertThat(hand.page().locator("h1")).hasText(login);
+                hand.check("me");
+                hand.open("/silences");
+                hand.check("silences");
+                hand.open("/phone");
+                hand.check("phone");
+            }
+
+            owner.open("/logins");
+            assertThat(owner.page().locator("main")).containsText(login);
+        }
+    }
+
+    private static void come(Visit visit, String link, String login) {
+        Page page = visit.open(link);
+        page.fill("input[name=login]", login);
+        page.fill("input[name=password]", "short");
+        page.click("main button[type=submit]");
+        assertThat(page.locator("#password-wrong")).isVisible();
+        assertThat(page.locator("input[name=login]")).hasValue(login);
+        visit.check("join");
+        page.fill("input[name=password]", GatewayTest.PASSWORD);
+        page.click("main button[type=submit]");
+        page.waitForURL("**/login**");
+
+        page.fill("input[name=username]", login);
+        page.fill("input[name=password]", "not this one");
+        page.click("main button[type=submit]");
+        assertThat(page.locator("[role=alert]")).isVisible();
+        visit.check("login");
+        visit.signIn(login);
+    }
+}
