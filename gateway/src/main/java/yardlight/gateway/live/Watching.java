@@ -19,6 +19,9 @@ import yardlight.gateway.problem.Problem;
 /**
  * The pages that are open. Whatever changes is a line in the log, on whichever node it happened: once a second, and only
  * while somebody looks, the number of the last line is asked for, and a page is told when it has moved on.
+ *
+ * <p>A page waits a moment after it was told ({@code delay} in htmx). It must not throttle: two words come about a second
+ * apart, and the second of them would be dropped, with what it was about.
  */
 @Component
 class Watching implements SmartLifecycle {
