@@ -8,12 +8,15 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.WaitForSelectorState;
 import java.io.IOException;
 import java.net.ServerSocket;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.test.context.DynamicPropertyRegistry;
 import org.springframework.test.context.DynamicPropertySource;
+import yardlight.gateway.Web;
 import yardlight.gateway.WholeGateway;
+import yardlight.gateway.setup.Documents;
 
 /** Passkeys, with an authenticator that is not written here: Chromium's virtual one. */
 @SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.DEFINED_PORT)
@@ -30,6 +33,11 @@ class PasskeyIT {
         WholeGateway.settings(registry);
         registry.add("server.port", () -> PORT);
         registry.add("yardlight.public-url", () -> "http://localhost:" + PORT);
+    }
+
+    @BeforeEach
+    void set_up() {
+        new Web(PORT).put("/api/v1/setup", "application/yaml", Documents.CONTRACT, Web.owner());
     }
 
     @ParameterizedTest
