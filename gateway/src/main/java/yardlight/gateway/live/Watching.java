@@ -46,11 +46,11 @@ class Watching implements SmartLifecycle {
     }
 
     /**
-     * @throws Problem 503 when too many look
+     * @throws Problem 503 when too many look, or while the gateway stops, which would wait for them
      */
     SseEmitter join() {
-        if (pages.size() >= MOST) {
-            throw Problem.later(HttpStatus.SERVICE_UNAVAILABLE, "too many pages are open at once", SITTING);
+        if (!worker.running() || pages.size() >= MOST) {
+            throw Problem.later(HttpStatus.SERVICE_UNAVAILABLE, "no more pages are told of news now", SITTING);
         }
         var page = new SseEmitter(SITTING.toMillis());
         page.onCompletion(() -> pages.remove(page));

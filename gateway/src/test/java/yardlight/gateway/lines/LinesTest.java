@@ -149,7 +149,7 @@ class LinesTest {
                         .getResponse()
                         .getContentAsString())
                 .contains(
-                        "href=\"/contacts/ana\"",
+                        "href=\"/people/ana\"",
                         "not reached yet",
                         "not proven for 30 days: line 1 (sms-mail), line 2 (mail)");
     }
