@@ -74,6 +74,7 @@ class Watching implements SmartLifecycle {
     public void stop() {
         worker.stop(bell::ring);
         pages.forEach(SseEmitter::complete);
+        pages.clear();
     }
 
     @Override
