@@ -21,7 +21,7 @@ public final class JarGateway implements AutoCloseable {
     private static final Duration LIMIT = Duration.ofSeconds(120);
     private static final int USUAL_HEAP = 128;
     private static final String A_PORT = "--server.port=";
-    private static final Pattern PORT = Pattern.compile("Tomcat started on port (\\d+)");
+    private static final Pattern PORT = Pattern.compile("Tomcat started on ports? (\\d+)");
 
     private final Process process;
     private final Path out;
