@@ -129,8 +129,9 @@ class NightIT {
 
         assertThat(page.statusCode()).isEqualTo(200);
         assertThat(page.body())
-                .contains("Mesa 9 HEATER off", "Nobody has it", "Mesa 9: heater", "hard-wired shutdowns stay", "/a/***")
-                .doesNotContain("<script");
+                .contains("HEATER off", "Nobody has it", "the point is not set up yet", "hard-wired shutdowns stay")
+                .doesNotContain("<script>")
+                .doesNotContainPattern("/a/[A-Za-z0-9_-]{22}");
     }
 
     @Test

@@ -1,5 +1,6 @@
 package yardlight.gateway;
 
+import com.icegreen.greenmail.store.FolderException;
 import com.icegreen.greenmail.util.GreenMail;
 import com.icegreen.greenmail.util.ServerSetup;
 import java.io.IOException;
@@ -20,6 +21,8 @@ public final class WholeGateway {
     private WholeGateway() {}
 
     public static void settings(DynamicPropertyRegistry registry) {
+        // What the gateways of other tests sent is nothing that this one's people were told.
+        purge();
         Path home = home();
         registry.add("yardlight.home", home::toString);
         // The application puts its file into its home before it sees what a test registers.
@@ -34,6 +37,14 @@ public final class WholeGateway {
         registry.add("yardlight.mail.from", () -> "yardlight@ranch.example");
         registry.add("spring.mail.host", () -> "127.0.0.1");
         registry.add("spring.mail.port", () -> CARRIER.getSmtp().getPort());
+    }
+
+    private static void purge() {
+        try {
+            CARRIER.purgeEmailFromAllMailboxes();
+        } catch (FolderException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     private static Path home() {

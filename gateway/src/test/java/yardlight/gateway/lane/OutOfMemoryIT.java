@@ -24,7 +24,7 @@ class OutOfMemoryIT {
     private static final int BOXES = 3;
 
     /** Enough to be started, and to take what boxes post; not for two large setups beside it. */
-    private static final int MEGABYTES = 64;
+    private static final int MEGABYTES = 80;
 
     private static final int SETUPS = 3;
 
