@@ -104,13 +104,13 @@ class SecretsStayInIT {
         markWhatIsKept();
         askRightly(key, alarm);
         askWrongly(key);
+        await().atMost(Duration.ofSeconds(30)).until(() -> said.getAll().contains("does not hear that all is well"));
         heard.add(said.getAll());
 
         assertThat(marks).hasSizeGreaterThan(12);
         marks.forEach((what, mark) -> heard.forEach(one -> assertThat(one.contains(mark))
                 .as("%s is in: %s", what, around(one, mark))
                 .isFalse()));
-        assertThat(said.getAll()).contains("does not hear that all is well");
     }
 
     private static String setup() {
