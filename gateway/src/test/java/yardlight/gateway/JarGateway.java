@@ -76,6 +76,9 @@ public final class JarGateway implements AutoCloseable {
         JarGateway gateway = begin(megabytes, home, more);
         await().atMost(LIMIT).until(() -> gateway.said().contains("Started YardlightApplication") || gateway.ended());
         assertThat(gateway.ended()).as(gateway.said()).isFalse();
+        // Started is said before the owner's login is made, and ready is what a user waits for.
+        await().atMost(LIMIT)
+                .until(() -> gateway.web().get("/actuator/health/readiness").statusCode() == 200);
         return gateway;
     }
 
