@@ -8,9 +8,11 @@ module yardlight.escalation {
     exports yardlight.escalation.alarm;
     exports yardlight.escalation.heartbeat;
     exports yardlight.escalation.ladder;
+    exports yardlight.escalation.limit;
     exports yardlight.escalation.notice;
     exports yardlight.escalation.proof;
     exports yardlight.escalation.quiet;
+    exports yardlight.escalation.reading;
     exports yardlight.escalation.rehearsal;
     exports yardlight.escalation.reply;
     exports yardlight.escalation.roster;

@@ -46,6 +46,7 @@ class MigrationIT {
                         "receipt",
                         "line_health",
                         "silence",
+                        "gauge",
                         "signed_post",
                         "invitation",
                         "device",

@@ -7,6 +7,7 @@ import yardlight.escalation.alarm.Flood;
 import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
@@ -20,7 +21,8 @@ public record Changes(
         List<BoxWatch> boxes,
         Map<String, Flood> floods,
         List<LineHealth> lines,
-        List<Absence> absences) {
+        List<Absence> absences,
+        List<Gauge> gauges) {
 
     /** Nothing new of anybody's lines. */
     public Changes(
@@ -35,7 +37,8 @@ public record Changes(
 
     /** Nothing but silences. */
     public static Changes of(List<Absence> absences) {
-        return new Changes(List.of(), List.of(), List.of(), List.of(), List.of(), Map.of(), List.of(), absences);
+        return new Changes(
+                List.of(), List.of(), List.of(), List.of(), List.of(), Map.of(), List.of(), absences, List.of());
     }
 
     /** Nothing new of silences. */
@@ -47,6 +50,12 @@ public record Changes(
             List<BoxWatch> boxes,
             Map<String, Flood> floods,
             List<LineHealth> lines) {
-        this(alarms, callouts, notices, desks, boxes, floods, lines, List.of());
+        this(alarms, callouts, notices, desks, boxes, floods, lines, List.of(), List.of());
+    }
+
+    /** Nothing but what is remembered of readings. */
+    public static Changes gauged(List<Gauge> gauges) {
+        return new Changes(
+                List.of(), List.of(), List.of(), List.of(), List.of(), Map.of(), List.of(), List.of(), gauges);
     }
 }

@@ -18,6 +18,7 @@ import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.heartbeat.Path;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.ladder.Ladder;
+import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
 import yardlight.escalation.notice.Purpose;
@@ -40,6 +41,7 @@ final class Draft implements Situation {
     private final Map<Path, Absence> absences = new LinkedHashMap<>();
     private final Map<String, Flood> floods = new LinkedHashMap<>();
     private final Map<LineHealth.Key, LineHealth> lines = new LinkedHashMap<>();
+    private final Map<Gauge.Key, Gauge> gauges = new LinkedHashMap<>();
     private final List<Entry> entries = new ArrayList<>();
     private Setup setup;
     private Optional<Set<AlarmKey>> stops = Optional.empty();
@@ -99,6 +101,10 @@ final class Draft implements Situation {
 
     void put(LineHealth line) {
         lines.put(line.key(), line);
+    }
+
+    void put(Gauge gauge) {
+        gauges.put(gauge.key(), gauge);
     }
 
     void log(Entry.What what, Map<String, String> about, String words) {
@@ -183,7 +189,8 @@ final class Draft implements Situation {
                 List.copyOf(boxes.values()),
                 Map.copyOf(floods),
                 List.copyOf(lines.values()),
-                List.copyOf(absences.values()));
+                List.copyOf(absences.values()),
+                List.copyOf(gauges.values()));
         return new Decision(changes, entries, answer);
     }
 
@@ -279,6 +286,12 @@ final class Draft implements Situation {
     public LineHealth health(LineHealth.Key line) {
         LineHealth changed = lines.get(line);
         return changed != null ? changed : before.health(line);
+    }
+
+    @Override
+    public Gauge gauge(Gauge.Key key) {
+        Gauge changed = gauges.get(key);
+        return changed != null ? changed : before.gauge(key);
     }
 
     private static <T> Optional<T> either(Map<String, T> changed, String id, Function<String, Optional<T>> old) {

@@ -1,13 +1,15 @@
 package yardlight.escalation;
 
 import java.time.Instant;
+import yardlight.escalation.setup.Setup;
 import yardlight.escalation.wording.Links;
 
 /**
  * The decision: old state, stimulus and time in; new state, log lines and an answer out. It asks no clock and nobody
  * else; the same arguments always give the same decision, apart from the answer codes, which are drawn.
  *
- * <p>Each stimulus is taken by the class that has its rules: {@link Reports} what boxes say, {@link Silence} what they
+ * <p>Each stimulus is taken by the class that has its rules: {@link Reports} what boxes say, {@link Measurements} what they measure,
+ * {@link Silence} what they
  * do not say, {@link Answers} what people do, {@link Stops} what they want no more of, {@link Fates} and {@link Outages}
  * what carriers do; {@link Calls}, {@link Climbs} and {@link Endings} are the life of a callout, {@link Notices} and
  * {@link Desks} what reaches a person of it and when, {@link News} what they hear of it afterwards; {@link AllsWells}, {@link LineTests} and {@link Proofs} show that
@@ -38,12 +40,14 @@ public final class Escalator {
     private static Answer take(Draft draft, Calls calls, Notices notices, Stimulus stimulus) {
         return switch (stimulus.kind()) {
             case REPORTED -> new Reports(draft, calls).take((Stimulus.Reported) stimulus);
+            case MEASURED -> new Measurements(draft, calls).take((Stimulus.Measured) stimulus);
             case BEAT -> new Silence(draft, calls).beat((Stimulus.Beat) stimulus);
             case ALARM_DUE -> new Reports(draft, calls).due(((Stimulus.AlarmDue) stimulus).key());
             case CALLOUT_DUE -> calls.climbs().due(((Stimulus.CalloutDue) stimulus).callout());
             case DESK_DUE -> new Desks(draft, notices).release(((Stimulus.DeskDue) stimulus).contact());
             case NOTICE_DUE -> new Fates(draft, calls.climbs(), notices).due((Stimulus.NoticeDue) stimulus);
             case BOX_DUE -> new Silence(draft, calls).due((Stimulus.BoxDue) stimulus);
+            case GAUGE_DUE -> new Measurements(draft, calls).due((Stimulus.GaugeDue) stimulus);
             case ACKNOWLEDGE -> new Answers(draft, calls).acknowledge((Stimulus.Acknowledge) stimulus);
             case ANSWER_NOTICE -> new Answers(draft, calls).answer((Stimulus.AnswerNotice) stimulus);
             case SHELVE -> new Answers(draft, calls).shelve((Stimulus.Shelve) stimulus);
@@ -64,7 +68,9 @@ public final class Escalator {
     }
 
     private static Answer setup(Draft draft, Calls calls, Notices notices, Stimulus.SetupChanged changed) {
+        Setup before = draft.setup();
         Answer answer = new Reports(draft, calls).setup(changed);
+        new Measurements(draft, calls).setup(before);
         new Stops(draft, calls, notices).setup();
         return answer;
     }

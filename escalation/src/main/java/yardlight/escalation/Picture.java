@@ -14,6 +14,7 @@ import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.heartbeat.Path;
 import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
 import yardlight.escalation.proof.LineHealth;
@@ -36,6 +37,7 @@ public final class Picture implements Situation {
     private final Map<Path, Absence> absences = new LinkedHashMap<>();
     private final Map<String, Flood> floods = new HashMap<>();
     private final Map<LineHealth.Key, LineHealth> lines = new HashMap<>();
+    private final Map<Gauge.Key, Gauge> gauges = new HashMap<>();
     private final TreeMap<String, Notice> open = new TreeMap<>();
     private Setup setup;
 
@@ -59,6 +61,7 @@ public final class Picture implements Situation {
         changes.absences().forEach(absence -> absences.put(absence.path(), absence));
         floods.putAll(changes.floods());
         changes.lines().forEach(line -> lines.put(line.key(), line));
+        changes.gauges().forEach(gauge -> gauges.put(gauge.key(), gauge));
     }
 
     private void keep(Callout callout) {
@@ -179,5 +182,11 @@ public final class Picture implements Situation {
     public LineHealth health(LineHealth.Key line) {
         LineHealth known = lines.get(line);
         return known != null ? known : LineHealth.unknown(line);
+    }
+
+    @Override
+    public Gauge gauge(Gauge.Key key) {
+        Gauge known = gauges.get(key);
+        return known != null ? known : Gauge.unread(key);
     }
 }

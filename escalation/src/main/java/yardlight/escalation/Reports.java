@@ -65,6 +65,15 @@ final class Reports {
         return new Answer.Results(List.of(results));
     }
 
+    /** What was found in readings, in the order in which they were taken; {@link #finish} has to follow. */
+    void findings(List<Report> found) {
+        found.forEach(one -> report(one, Priority.MEDIUM));
+        found.stream()
+                .map(Report::key)
+                .distinct()
+                .forEach(key -> settled(key, result(Outcome.NOTED, draft.alarm(key))));
+    }
+
     /** What the gateway itself found out about a box; {@link #finish} has to follow. */
     Answer.Result report(Report report, Priority otherwise) {
         AlarmKey key = report.key();

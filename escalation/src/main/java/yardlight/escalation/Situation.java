@@ -9,6 +9,7 @@ import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.heartbeat.Path;
 import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
@@ -51,4 +52,7 @@ public interface Situation {
 
     /** What is known of a line; one of which nothing is known is as new. */
     LineHealth health(LineHealth.Key line);
+
+    /** What is remembered of a point's readings; one that was never read is as new. */
+    Gauge gauge(Gauge.Key key);
 }

@@ -3,52 +3,75 @@ package yardlight.escalation;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Report;
 import yardlight.escalation.heartbeat.Heartbeat;
+import yardlight.escalation.limit.Gauge;
+import yardlight.escalation.reading.Reading;
 import yardlight.escalation.setup.Setup;
 
 /** Everything that can make the engine decide. */
 public sealed interface Stimulus {
 
+    /** Each kind is one record, so that a switch over all of them is complete. */
     enum Kind {
-        REPORTED,
-        BEAT,
-        ALARM_DUE,
-        CALLOUT_DUE,
-        DESK_DUE,
-        NOTICE_DUE,
-        BOX_DUE,
-        ALLS_WELL_DUE,
-        ACKNOWLEDGE,
-        ANSWER_NOTICE,
-        SHELVE,
-        UNSHELVE,
-        RESET,
-        NOTICE_FATE,
-        OVERDUE,
-        CARRIER,
-        PUT_OFF,
-        TEST_LINE,
-        REPLIED,
-        LINK_USED,
-        STOPPED,
-        HANDOVER,
-        SETUP_CHANGED
+        REPORTED(Reported.class),
+        MEASURED(Measured.class),
+        BEAT(Beat.class),
+        ALARM_DUE(AlarmDue.class),
+        CALLOUT_DUE(CalloutDue.class),
+        DESK_DUE(DeskDue.class),
+        NOTICE_DUE(NoticeDue.class),
+        BOX_DUE(BoxDue.class),
+        GAUGE_DUE(GaugeDue.class),
+        ALLS_WELL_DUE(AllsWellDue.class),
+        ACKNOWLEDGE(Acknowledge.class),
+        ANSWER_NOTICE(AnswerNotice.class),
+        SHELVE(Shelve.class),
+        UNSHELVE(Unshelve.class),
+        RESET(Reset.class),
+        NOTICE_FATE(NoticeFate.class),
+        OVERDUE(Overdue.class),
+        CARRIER(Carrier.class),
+        PUT_OFF(PutOff.class),
+        TEST_LINE(TestLine.class),
+        REPLIED(Replied.class),
+        LINK_USED(LinkUsed.class),
+        STOPPED(Stopped.class),
+        HANDOVER(Handover.class),
+        SETUP_CHANGED(SetupChanged.class);
+
+        private static final Map<Class<?>, Kind> OF =
+                Stream.of(values()).collect(Collectors.toUnmodifiableMap(kind -> kind.type, Function.identity()));
+
+        private final Class<? extends Stimulus> type;
+
+        Kind(Class<? extends Stimulus> type) {
+            this.type = type;
+        }
     }
 
-    Kind kind();
+    /** Which of them it is. */
+    default Kind kind() {
+        return Kind.OF.get(getClass());
+    }
 
     /** A box said something of its site's points; in one go, so that what is over by the end calls nobody. */
     record Reported(String box, List<Report> reports) implements Stimulus {
         public Reported {
             reports = List.copyOf(reports);
         }
+    }
 
-        @Override
-        public Kind kind() {
-            return Kind.REPORTED;
+    /** What a box measured; in one go, so that what is over by the end calls nobody. It may be late and out of order. */
+    record Measured(String box, List<Reading> readings) implements Stimulus {
+        public Measured {
+            readings = List.copyOf(readings);
         }
     }
 
@@ -57,41 +80,16 @@ public sealed interface Stimulus {
         public Beat(String box, Heartbeat heartbeat) {
             this(box, heartbeat, Instant.EPOCH);
         }
-
-        @Override
-        public Kind kind() {
-            return Kind.BEAT;
-        }
     }
 
-    record AlarmDue(AlarmKey key) implements Stimulus {
-        @Override
-        public Kind kind() {
-            return Kind.ALARM_DUE;
-        }
-    }
+    record AlarmDue(AlarmKey key) implements Stimulus {}
 
-    record CalloutDue(String callout) implements Stimulus {
-        @Override
-        public Kind kind() {
-            return Kind.CALLOUT_DUE;
-        }
-    }
+    record CalloutDue(String callout) implements Stimulus {}
 
-    record DeskDue(String contact) implements Stimulus {
-        @Override
-        public Kind kind() {
-            return Kind.DESK_DUE;
-        }
-    }
+    record DeskDue(String contact) implements Stimulus {}
 
     /** A carrier that took a notice should have said by now what became of it. */
-    record NoticeDue(String notice) implements Stimulus {
-        @Override
-        public Kind kind() {
-            return Kind.NOTICE_DUE;
-        }
-    }
+    record NoticeDue(String notice) implements Stimulus {}
 
     /**
      * @param open since when the box could post; later than its deadline when time went on without the gateway
@@ -102,60 +100,38 @@ public sealed interface Stimulus {
         public BoxDue(String box) {
             this(box, Instant.EPOCH);
         }
+    }
 
-        @Override
-        public Kind kind() {
-            return Kind.BOX_DUE;
+    /**
+     * A point should have been read by now.
+     *
+     * @param open since when its box could post
+     */
+    record GaugeDue(Gauge.Key key, Instant open) implements Stimulus {
+
+        /** The box could post all the time. */
+        public GaugeDue(Gauge.Key key) {
+            this(key, Instant.EPOCH);
         }
     }
 
     /** It is time to tell a contact that all is well, or what is not. */
-    record AllsWellDue(String contact) implements Stimulus {
-        @Override
-        public Kind kind() {
-            return Kind.ALLS_WELL_DUE;
-        }
-    }
+    record AllsWellDue(String contact) implements Stimulus {}
 
     /**
      * @param by contact or login of the person
      * @param path how the answer came, for the log: {@code page}, {@code link}, {@code text}
      */
-    record Acknowledge(AlarmKey key, String by, String path, Optional<String> note) implements Stimulus {
-        @Override
-        public Kind kind() {
-            return Kind.ACKNOWLEDGE;
-        }
-    }
+    record Acknowledge(AlarmKey key, String by, String path, Optional<String> note) implements Stimulus {}
 
     /** The reader of a notice answers it, and with it everything that it was about. */
-    record AnswerNotice(String notice, String path) implements Stimulus {
-        @Override
-        public Kind kind() {
-            return Kind.ANSWER_NOTICE;
-        }
-    }
+    record AnswerNotice(String notice, String path) implements Stimulus {}
 
-    record Shelve(AlarmKey key, Duration length, String reason, String by) implements Stimulus {
-        @Override
-        public Kind kind() {
-            return Kind.SHELVE;
-        }
-    }
+    record Shelve(AlarmKey key, Duration length, String reason, String by) implements Stimulus {}
 
-    record Unshelve(AlarmKey key, String by) implements Stimulus {
-        @Override
-        public Kind kind() {
-            return Kind.UNSHELVE;
-        }
-    }
+    record Unshelve(AlarmKey key, String by) implements Stimulus {}
 
-    record Reset(AlarmKey key, String by) implements Stimulus {
-        @Override
-        public Kind kind() {
-            return Kind.RESET;
-        }
-    }
+    record Reset(AlarmKey key, String by) implements Stimulus {}
 
     /**
      * A carrier said what became of a notice.
@@ -170,11 +146,6 @@ public sealed interface Stimulus {
         /** Nothing more is expected to be said. */
         public NoticeFate(String notice, int line, Fate fate, String detail) {
             this(notice, line, fate, detail, Optional.empty());
-        }
-
-        @Override
-        public Kind kind() {
-            return Kind.NOTICE_FATE;
         }
     }
 
@@ -193,12 +164,7 @@ public sealed interface Stimulus {
      *
      * @param line the line that it was waiting for
      */
-    record Overdue(String notice, int line) implements Stimulus {
-        @Override
-        public Kind kind() {
-            return Kind.OVERDUE;
-        }
-    }
+    record Overdue(String notice, int line) implements Stimulus {}
 
     /**
      * A carrier takes nothing, or takes messages again.
@@ -206,12 +172,7 @@ public sealed interface Stimulus {
      * @param channel name of the channel
      * @param words what was found, for the log
      */
-    record Carrier(String channel, boolean down, String words) implements Stimulus {
-        @Override
-        public Kind kind() {
-            return Kind.CARRIER;
-        }
-    }
+    record Carrier(String channel, boolean down, String words) implements Stimulus {}
 
     /**
      * A notice was not taken and is tried again by the same line.
@@ -219,12 +180,7 @@ public sealed interface Stimulus {
      * @param line the line that was tried
      * @param words the carrier's own
      */
-    record PutOff(String notice, int line, String words) implements Stimulus {
-        @Override
-        public Kind kind() {
-            return Kind.PUT_OFF;
-        }
-    }
+    record PutOff(String notice, int line, String words) implements Stimulus {}
 
     /**
      * Somebody wants to know whether a line works.
@@ -232,12 +188,7 @@ public sealed interface Stimulus {
      * @param line its place in the contact's list, from 0 on
      * @param by login of the person
      */
-    record TestLine(String contact, int line, String by) implements Stimulus {
-        @Override
-        public Kind kind() {
-            return Kind.TEST_LINE;
-        }
-    }
+    record TestLine(String contact, int line, String by) implements Stimulus {}
 
     /**
      * A contact said that they have it.
@@ -250,11 +201,6 @@ public sealed interface Stimulus {
             lines = List.copyOf(lines);
             codes = List.copyOf(codes);
         }
-
-        @Override
-        public Kind kind() {
-            return Kind.REPLIED;
-        }
     }
 
     /**
@@ -262,38 +208,18 @@ public sealed interface Stimulus {
      *
      * @param line the one line by which that text can have come
      */
-    record LinkUsed(String contact, int line) implements Stimulus {
-        @Override
-        public Kind kind() {
-            return Kind.LINK_USED;
-        }
-    }
+    record LinkUsed(String contact, int line) implements Stimulus {}
 
     /**
      * A contact wants nothing more at an address of theirs, or takes it up again.
      *
      * @param words who said what, for the log
      */
-    record Stopped(String contact, String address, boolean stopped, String words) implements Stimulus {
-        @Override
-        public Kind kind() {
-            return Kind.STOPPED;
-        }
-    }
+    record Stopped(String contact, String address, boolean stopped, String words) implements Stimulus {}
 
     /** A roster's tour changed hands; the log says who has it now. */
-    record Handover(String roster) implements Stimulus {
-        @Override
-        public Kind kind() {
-            return Kind.HANDOVER;
-        }
-    }
+    record Handover(String roster) implements Stimulus {}
 
     /** The owner stored another setup. */
-    record SetupChanged(Setup setup, String by) implements Stimulus {
-        @Override
-        public Kind kind() {
-            return Kind.SETUP_CHANGED;
-        }
-    }
+    record SetupChanged(Setup setup, String by) implements Stimulus {}
 }

@@ -43,7 +43,9 @@ class ArchitectureTest {
             Map.entry("proof", List.of("walltime")),
             Map.entry("quiet", List.of("alarm", "walltime")),
             Map.entry("notice", List.of("alarm")),
-            Map.entry("setup", List.of("alarm", "quiet", "roster", "ladder", "proof")),
+            Map.entry("reading", List.of()),
+            Map.entry("limit", List.of("reading")),
+            Map.entry("setup", List.of("alarm", "quiet", "roster", "ladder", "limit", "proof")),
             Map.entry("wording", List.of("alarm", "setup")));
 
     /** Each answers differently from call to call or from machine to machine. */

@@ -18,6 +18,8 @@ import yardlight.escalation.alarm.Report;
 import yardlight.escalation.alarm.Timing;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Rung;
+import yardlight.escalation.limit.Limits;
+import yardlight.escalation.limit.Rules;
 import yardlight.escalation.quiet.QuietHours;
 import yardlight.escalation.roster.Relief;
 import yardlight.escalation.roster.Roster;
@@ -167,6 +169,35 @@ public final class Fixtures {
     public static Setup calling(Ladder ladder) {
         return new Setup(
                 List.of(aSite()), List.of(aBox()), List.of(), List.of(ana(), ben()), List.of(), List.of(ladder));
+    }
+
+    /** The water tank is read: high-high above 18.0 ft, high above 16, half a foot of deadband, and missed after 15 min. */
+    public static Point measuredTank() {
+        var limits = new Limits(
+                Optional.of(new BigDecimal("18.0")),
+                Optional.of(new BigDecimal("16")),
+                Optional.of(new BigDecimal("2")),
+                Optional.empty(),
+                new BigDecimal("0.5"));
+        return waterTank()
+                .with(new Rules(
+                        Optional.of(limits),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.of(Duration.ofMinutes(15)),
+                        Optional.empty()));
+    }
+
+    /** The same operator, whose box reads the water tank. */
+    public static Setup measuring() {
+        return new Setup(
+                List.of(aSite()),
+                List.of(aBox()),
+                List.of(measuredTank(), injectionPump()),
+                List.of(ana(), ben()),
+                List.of(crew()),
+                List.of(night()));
     }
 
     public static Setup theSetup() {

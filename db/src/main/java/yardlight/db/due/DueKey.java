@@ -5,7 +5,8 @@ import java.util.Locale;
 /**
  * What a time belongs to.
  *
- * @param subject the key of an alarm as {@code site/point/condition}, the id of a callout, a notice or a box, or a contact
+ * @param subject the key of an alarm as {@code site/point/condition}, the id of a callout, a notice or a box, a point as {@code site/point}, or a
+ *     contact
  */
 public record DueKey(Kind kind, String subject) {
 
@@ -16,6 +17,7 @@ public record DueKey(Kind kind, String subject) {
         DESK,
         NOTICE,
         BOX,
+        GAUGE,
         WELL;
 
         public String word() {

@@ -8,6 +8,7 @@ import yardlight.escalation.alarm.Flood;
 import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
@@ -24,6 +25,7 @@ final class Changed {
     final Map<String, BoxWatch> boxes = new LinkedHashMap<>();
     final Map<String, Flood> floods = new LinkedHashMap<>();
     final Map<LineHealth.Key, LineHealth> lines = new LinkedHashMap<>();
+    final Map<Gauge.Key, Gauge> gauges = new LinkedHashMap<>();
 
     /** By the id of the alarm's occurrence. */
     final Map<String, Absence> absences = new LinkedHashMap<>();
@@ -36,6 +38,7 @@ final class Changed {
         changes.boxes().forEach(watch -> boxes.put(watch.box(), watch));
         floods.putAll(changes.floods());
         changes.lines().forEach(line -> lines.put(line.key(), line));
+        changes.gauges().forEach(gauge -> gauges.put(gauge.key(), gauge));
         changes.absences().forEach(absence -> absences.put(absence.alarm(), absence));
     }
 }

@@ -11,12 +11,14 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import yardlight.db.columns.AlarmColumns;
 import yardlight.db.columns.Column;
+import yardlight.db.columns.GaugeColumns;
 import yardlight.db.due.DueKey;
 import yardlight.db.due.DueKey.Kind;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.quiet.Desk;
 
@@ -65,6 +67,7 @@ final class DueStore {
         changed.desks.keySet().forEach(contact -> keys.add(new DueKey(Kind.WELL, contact)));
         changed.notices.keySet().forEach(id -> keys.add(new DueKey(Kind.NOTICE, id)));
         changed.boxes.keySet().forEach(box -> keys.add(new DueKey(Kind.BOX, box)));
+        changed.gauges.keySet().forEach(gauge -> keys.add(new DueKey(Kind.GAUGE, GaugeColumns.id(gauge))));
         keys.forEach(this::sort);
         pen.write(DELETE, deletes, (statement, key) -> {
             statement.setString(1, key.kind().word());
@@ -101,11 +104,11 @@ final class DueStore {
     }
 
     /**
-     * A heartbeat that moves its box's deadline further away leaves the row where it is: it fires once for nothing and is
-     * then written anew. So a heartbeat costs no write here.
+     * A heartbeat that moves its box's deadline further away leaves the row where it is, and so does a reading: it fires once
+     * for nothing and is then written anew. So a heartbeat costs no write here.
      */
     private static boolean mustMove(Kind kind, Instant before, Instant after) {
-        return kind == Kind.BOX ? after.isBefore(before) : !after.equals(before);
+        return kind == Kind.BOX || kind == Kind.GAUGE ? after.isBefore(before) : !after.equals(before);
     }
 
     private boolean stuck(DueKey key, Optional<Instant> before, Instant at) {
@@ -133,6 +136,9 @@ final class DueStore {
                 Optional.ofNullable(kept.notices.get(key.subject()))
                         .flatMap(one -> one.notice().dueAt());
             case BOX -> Optional.ofNullable(kept.boxes.get(key.subject())).flatMap(BoxWatch::deadline);
+            case GAUGE ->
+                Optional.ofNullable(kept.gauges.get(GaugeColumns.key(key.subject())))
+                        .flatMap(Gauge::deadline);
             case WELL -> Optional.ofNullable(kept.desks.get(key.subject())).flatMap(DueStore::allsWell);
         };
     }
@@ -144,6 +150,7 @@ final class DueStore {
             case DESK -> sheet.desk(key.subject()).dueAt();
             case NOTICE -> sheet.notice(key.subject()).flatMap(Notice::dueAt);
             case BOX -> sheet.box(key.subject()).flatMap(BoxWatch::deadline);
+            case GAUGE -> sheet.gauge(GaugeColumns.key(key.subject())).deadline();
             case WELL -> allsWell(sheet.desk(key.subject()));
         };
     }

@@ -10,6 +10,7 @@ import yardlight.escalation.alarm.Flood;
 import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 
@@ -23,6 +24,7 @@ final class Kept {
     final Map<String, BoxWatch> boxes = new HashMap<>();
     final Map<String, Flood> floods = new HashMap<>();
     final Map<LineHealth.Key, LineHealth> lines = new HashMap<>();
+    final Map<Gauge.Key, Gauge> gauges = new HashMap<>();
 
     /** By the id of the alarm's occurrence. */
     final Map<String, Absence> absences = new HashMap<>();
@@ -41,6 +43,7 @@ final class Kept {
         boxes.putAll(changed.boxes);
         floods.putAll(changed.floods);
         lines.putAll(changed.lines);
+        gauges.putAll(changed.gauges);
         absences.putAll(changed.absences);
     }
 }

@@ -8,6 +8,7 @@ import yardlight.db.columns.BoxColumns;
 import yardlight.db.columns.CalloutColumns;
 import yardlight.db.columns.DeskColumns;
 import yardlight.db.columns.FloodColumns;
+import yardlight.db.columns.GaugeColumns;
 import yardlight.db.columns.LineColumns;
 import yardlight.db.columns.NoticeColumns;
 import yardlight.db.columns.NoticeColumns.KeptNotice;
@@ -17,6 +18,7 @@ import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.heartbeat.Path;
 import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 
@@ -37,6 +39,8 @@ final class Reads {
     private static final String FLOODS = FloodColumns.TABLE.select() + " where site = any(?)";
 
     private static final String ABSENCES = AbsenceColumns.TABLE.select() + " where newest_on = any(?)";
+
+    private static final String GAUGES = GaugeColumns.TABLE.select() + " where id = any(?)";
 
     private static final String LINES = LineColumns.TABLE.select();
 
@@ -92,6 +96,10 @@ final class Reads {
 
     List<FloodColumns.SiteFlood> floods(Collection<String> sites) {
         return pen.among(FLOODS, sites, FloodColumns::read);
+    }
+
+    List<Gauge> gauges(Collection<Gauge.Key> keys) {
+        return pen.among(GAUGES, keys.stream().map(GaugeColumns::id).toList(), GaugeColumns::read);
     }
 
     List<LineHealth> lines() {

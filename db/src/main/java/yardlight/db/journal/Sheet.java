@@ -14,6 +14,7 @@ import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.heartbeat.Path;
 import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
@@ -74,6 +75,7 @@ public final class Sheet implements Situation {
         slice.needUnsent(slice.newCallouts.stream().map(Callout::id).toList());
         slice.needBoxes(wants.boxes);
         slice.needAbsences(wants.paths);
+        slice.needGauges(wants.gauges);
     }
 
     /** Comes back with the callouts of those notices that are looked into. */
@@ -104,7 +106,8 @@ public final class Sheet implements Situation {
                 changes.boxes(),
                 changes.floods(),
                 changes.lines(),
-                changes.absences());
+                changes.absences(),
+                changes.gauges());
         changed.add(real);
         slice.apply(real);
     }
@@ -206,5 +209,11 @@ public final class Sheet implements Situation {
     public LineHealth health(LineHealth.Key line) {
         slice.needLines();
         return slice.picture.health(line);
+    }
+
+    @Override
+    public Gauge gauge(Gauge.Key key) {
+        slice.needGauges(List.of(key));
+        return slice.picture.gauge(key);
     }
 }

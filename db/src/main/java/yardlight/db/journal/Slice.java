@@ -17,6 +17,7 @@ import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.heartbeat.Path;
 import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Setup;
@@ -45,6 +46,7 @@ final class Slice {
     private final Set<String> notices = new HashSet<>();
     private final Set<String> unsent = new HashSet<>();
     private final Set<String> boxes = new HashSet<>();
+    private final Set<Gauge.Key> gauges = new HashSet<>();
     private final Set<Path> paths = new HashSet<>();
     private boolean desks;
     private boolean lines;
@@ -55,7 +57,7 @@ final class Slice {
         this.picture = new Picture(setup);
     }
 
-    /** The same with nothing in it but what there is one of for each contact, and the codes: that stays small. */
+    /** The same with nothing in it but what there is one of for each contact or point, and the codes: that stays small. */
     Slice afresh() {
         var fresh = new Slice(reads, picture.setup());
         fresh.codes = codes;
@@ -64,6 +66,9 @@ final class Slice {
         fresh.show(List.copyOf(kept.desks.values()), List.of(), Map.of());
         fresh.lines = lines;
         fresh.show(kept.lines.values());
+        fresh.gauges.addAll(gauges);
+        fresh.kept.gauges.putAll(kept.gauges);
+        fresh.picture.apply(Changes.gauged(List.copyOf(kept.gauges.values())));
         return fresh;
     }
 
@@ -73,6 +78,7 @@ final class Slice {
         changes.notices().forEach(notice -> notices.add(notice.id()));
         changes.boxes().forEach(watch -> boxes.add(watch.box()));
         changes.absences().forEach(absence -> paths.add(absence.path()));
+        changes.gauges().forEach(gauge -> gauges.add(gauge.key()));
         floods.addAll(changes.floods().keySet());
         changes.callouts().forEach(callout -> {
             if (callouts.add(callout.id())) {
@@ -193,6 +199,12 @@ final class Slice {
         List<Absence> found = reads.absences(of.stream().filter(paths::add).toList());
         found.forEach(absence -> kept.absences.put(absence.alarm(), absence));
         picture.apply(Changes.of(found));
+    }
+
+    void needGauges(Collection<Gauge.Key> of) {
+        List<Gauge> found = reads.gauges(of.stream().filter(gauges::add).toList());
+        found.forEach(gauge -> kept.gauges.put(gauge.key(), gauge));
+        picture.apply(Changes.gauged(found));
     }
 
     void needDesks() {

@@ -15,6 +15,7 @@ import yardlight.db.columns.CalloutColumns;
 import yardlight.db.columns.DeskColumns;
 import yardlight.db.columns.FloodColumns;
 import yardlight.db.columns.FloodColumns.SiteFlood;
+import yardlight.db.columns.GaugeColumns;
 import yardlight.db.columns.LineColumns;
 import yardlight.db.columns.Table;
 import yardlight.escalation.alarm.Alarm;
@@ -46,6 +47,7 @@ final class StateStore {
         save(BoxColumns.TABLE, changed.boxes.values(), watch -> kept.boxes.get(watch.box()));
         absences(changed.absences.values(), kept);
         save(LineColumns.TABLE, changed.lines.values(), line -> kept.lines.get(line.key()));
+        save(GaugeColumns.TABLE, changed.gauges.values(), gauge -> kept.gauges.get(gauge.key()));
         List<SiteFlood> floods = changed.floods.entrySet().stream()
                 .map(one -> new SiteFlood(one.getKey(), one.getValue()))
                 .toList();

@@ -7,6 +7,7 @@ import yardlight.escalation.Neighbours;
 import yardlight.escalation.Stimulus;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.heartbeat.Path;
+import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
@@ -34,6 +35,7 @@ public final class Wants {
 
     final Set<String> boxes = new LinkedHashSet<>();
     final Set<Path> paths = new LinkedHashSet<>();
+    final Set<Gauge.Key> gauges = new LinkedHashSet<>();
     final Set<String> desks = new LinkedHashSet<>();
     boolean people;
 
@@ -46,8 +48,10 @@ public final class Wants {
     public void add(Stimulus stimulus) {
         switch (stimulus.kind()) {
             case REPORTED -> reported((Stimulus.Reported) stimulus);
+            case MEASURED -> measured((Stimulus.Measured) stimulus);
             case BEAT -> beat((Stimulus.Beat) stimulus);
             case BOX_DUE -> silent(((Stimulus.BoxDue) stimulus).box());
+            case GAUGE_DUE -> gauges.add(((Stimulus.GaugeDue) stimulus).key());
             case ALARM_DUE -> alarm(((Stimulus.AlarmDue) stimulus).key());
             case ACKNOWLEDGE -> alarm(((Stimulus.Acknowledge) stimulus).key());
             case SHELVE -> alarm(((Stimulus.Shelve) stimulus).key());
@@ -86,6 +90,14 @@ public final class Wants {
     private void reported(Stimulus.Reported posted) {
         heard(posted.box());
         posted.reports().forEach(report -> alarm(report.key()));
+    }
+
+    /** Most readings change no alarm: then none is looked at. */
+    private void measured(Stimulus.Measured posted) {
+        heard(posted.box());
+        posted.readings().stream()
+                .filter(reading -> setup.point(reading.site(), reading.point()).gauged())
+                .forEach(reading -> gauges.add(new Gauge.Key(reading.site(), reading.point())));
     }
 
     /** What every sign of life asks for. */
@@ -157,6 +169,7 @@ public final class Wants {
     private void changed(Setup next) {
         everywhere(setup);
         everywhere(next);
+        setup.points().forEach(point -> gauges.add(new Gauge.Key(point.site(), point.id())));
         floods.addAll(sites);
         people = true;
     }

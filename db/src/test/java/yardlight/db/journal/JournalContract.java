@@ -234,7 +234,7 @@ abstract class JournalContract {
 
     private Map<String, Instant> dues() {
         var dues = new TreeMap<String, Instant>();
-        jdbc.query("select kind, subject, due_at from due where kind <> 'box'", rows -> {
+        jdbc.query("select kind, subject, due_at from due where kind not in ('box', 'gauge')", rows -> {
             dues.put(rows.getString(1) + " " + rows.getString(2), instant(rows.getTimestamp(3)));
         });
         return dues;

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import yardlight.db.columns.AlarmColumns;
+import yardlight.db.columns.GaugeColumns;
 import yardlight.db.due.DueKey;
 import yardlight.escalation.Decision;
 import yardlight.escalation.Escalator;
@@ -20,7 +21,9 @@ import yardlight.escalation.alarm.Measured;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.alarm.Report;
 import yardlight.escalation.heartbeat.Heartbeat;
+import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.notice.Notice;
+import yardlight.escalation.reading.Reading;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.wording.Links;
@@ -31,7 +34,7 @@ final class TwinNight {
     /** What a batch led to on either side. */
     record Step(List<Stimulus> stimuli, List<Decision> stored, List<Decision> remembered) {}
 
-    private final Setup setup = Fixtures.theSetup();
+    private final Setup setup = Fixtures.measuring();
     private final Picture picture = new Picture(setup);
     private final Deque<Integer> codes = new ArrayDeque<>();
     private final Escalator remembering = new Escalator(Links.NONE, codes::remove);
@@ -103,6 +106,8 @@ final class TwinNight {
             case NOTICE_DUE -> Optional.of(new DueKey(DueKey.Kind.NOTICE, ((Stimulus.NoticeDue) stimulus).notice()));
             case DESK_DUE -> Optional.of(new DueKey(DueKey.Kind.DESK, ((Stimulus.DeskDue) stimulus).contact()));
             case BOX_DUE -> Optional.of(new DueKey(DueKey.Kind.BOX, ((Stimulus.BoxDue) stimulus).box()));
+            case GAUGE_DUE ->
+                Optional.of(new DueKey(DueKey.Kind.GAUGE, GaugeColumns.id(((Stimulus.GaugeDue) stimulus).key())));
             case ALLS_WELL_DUE ->
                 Optional.of(new DueKey(DueKey.Kind.WELL, ((Stimulus.AllsWellDue) stimulus).contact()));
             default -> Optional.empty();
@@ -110,7 +115,7 @@ final class TwinNight {
     }
 
     private Stimulus stimulus() {
-        return switch (random.nextInt(20)) {
+        return switch (random.nextInt(24)) {
             case 0, 1, 2 -> reported();
             case 3 -> new Stimulus.Beat("mesa-9-box", Heartbeat.BARE);
             case 4 -> new Stimulus.AlarmDue(key());
@@ -129,6 +134,8 @@ final class TwinNight {
                                 random.nextBoolean() ? Optional.empty() : Optional.of(Duration.ofMinutes(2))))
                         .orElseGet(this::reported);
             case 17 -> stopped();
+            case 20, 21, 22 -> measured();
+            case 23 -> new Stimulus.GaugeDue(new Gauge.Key("mesa-9", "water-tank"));
             case 18 -> notice().<Stimulus>map(Stimulus.NoticeDue::new).orElseGet(this::reported);
             case 11 ->
                 new Stimulus.Carrier(random.nextInt(3) > 0 ? "sms-mail" : "mail", random.nextBoolean(), "421 busy");
@@ -144,6 +151,15 @@ final class TwinNight {
             case 10 -> new Stimulus.Acknowledge(key(), "ana", "page", Optional.empty());
             default -> new Stimulus.Shelve(key(), Duration.ofMinutes(20), "work on the tank", "ben");
         };
+    }
+
+    private Stimulus measured() {
+        var readings = new ArrayList<Reading>();
+        for (int i = random.nextInt(5); i >= 0; i--) {
+            Instant at = now.minusSeconds(random.nextInt(600));
+            readings.add(new Reading("mesa-9", "water-tank", 15 + random.nextInt(50) / 10.0, at));
+        }
+        return new Stimulus.Measured("mesa-9-box", readings);
     }
 
     private Stimulus stopped() {

@@ -96,6 +96,8 @@ public final class Simulation {
         changes.notices()
                 .forEach(notice -> due("notice " + notice.id(), notice.dueAt(), new Stimulus.NoticeDue(notice.id())));
         changes.boxes().forEach(box -> due("box " + box.box(), box.deadline(), new Stimulus.BoxDue(box.box())));
+        changes.gauges()
+                .forEach(gauge -> due("gauge " + gauge.key(), gauge.deadline(), new Stimulus.GaugeDue(gauge.key())));
         var happening = new Happening(now, stimulus, decision);
         watchers.forEach(watcher -> watcher.accept(happening));
     }

@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import yardlight.escalation.alarm.Nuisance;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.alarm.Timing;
+import yardlight.escalation.limit.Rules;
 
 /**
  * What is measured or switched at a site.
@@ -18,6 +19,7 @@ import yardlight.escalation.alarm.Timing;
  * @param suppressedWhile alarms of the same site, as {@code point/condition}, during which this point's alarms are
  *     suppressed by design: a pump that stands still while its power is off is one cause, not two
  * @param inService false while somebody works on it
+ * @param rules what its readings are held against
  */
 public record Point(
         String id,
@@ -27,16 +29,45 @@ public record Point(
         Optional<Priority> priority,
         Timing timing,
         Set<String> suppressedWhile,
-        boolean inService) {
+        boolean inService,
+        Rules rules) {
+
+    /** A point of which no readings are expected. */
+    public Point(
+            String id,
+            String site,
+            String name,
+            Optional<String> unit,
+            Optional<Priority> priority,
+            Timing timing,
+            Set<String> suppressedWhile,
+            boolean inService) {
+        this(id, site, name, unit, priority, timing, suppressedWhile, inService, Rules.NONE);
+    }
 
     public Point {
         // Sorted, so that the same setup gives the same record every time.
         suppressedWhile = Collections.unmodifiableSet(new TreeSet<>(suppressedWhile));
     }
 
+    /** The same with other rules for its readings. */
+    public Point with(Rules others) {
+        return new Point(id, site, name, unit, priority, timing, suppressedWhile, inService, others);
+    }
+
+    /** The same with other delays. */
+    public Point with(Timing other) {
+        return new Point(id, site, name, unit, priority, other, suppressedWhile, inService, rules);
+    }
+
+    /** Whether anything of its readings has to be remembered. */
+    public boolean gauged() {
+        return !rules.equals(Rules.NONE);
+    }
+
     /** The same while somebody works on it. */
     Point outOfService() {
-        return new Point(id, site, name, unit, priority, timing, suppressedWhile, false);
+        return new Point(id, site, name, unit, priority, timing, suppressedWhile, false, rules);
     }
 
     /**

@@ -27,7 +27,9 @@ final class Account {
     }
 
     String condition() {
-        return Transliteration.gsm(phrases.condition(alarm().condition()));
+        // A box may report a hatch that is missing; what the gateway itself misses is a reading.
+        boolean ours = alarm().condition().equals("missing") && alarm().box().isEmpty();
+        return Transliteration.gsm(phrases.condition(ours ? "no-readings" : alarm().condition()));
     }
 
     /** When it began, on the clock of the site. */
@@ -78,8 +80,12 @@ final class Account {
         return measured()
                 .limit()
                 .map(limit -> measured().value().isPresent() ? Figure.of(limit) : withUnit(limit))
-                .map(limit -> "(" + Transliteration.gsm(phrases.limit(limit)) + ")")
+                .map(limit -> "(" + Transliteration.gsm(beside(limit)) + ")")
                 .orElse("");
+    }
+
+    private String beside(String limit) {
+        return alarm().condition().equals("drift") ? phrases.target(limit) : phrases.limit(limit);
     }
 
     private String withUnit(BigDecimal number) {

@@ -8,8 +8,15 @@ import java.util.Map;
 final class English implements Phrases {
 
     private static final List<String> DAYS = List.of("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun");
-    private static final Map<String, String> CONDITIONS =
-            Map.of("power-off", "POWER OFF", "comms-loss", "COMMS LOST", "said-stop", "SAID STOP");
+    private static final Map<String, String> CONDITIONS = Map.ofEntries(
+            Map.entry("power-off", "POWER OFF"),
+            Map.entry("comms-loss", "COMMS LOST"),
+            Map.entry("said-stop", "SAID STOP"),
+            Map.entry("rising-fast", "RISING FAST"),
+            Map.entry("falling-fast", "FALLING FAST"),
+            Map.entry("drift", "DRIFTING"),
+            Map.entry("no-readings", "NO READINGS"),
+            Map.entry("sensor-fault", "SENSOR FAULT"));
 
     @Override
     public String condition(String condition) {
@@ -24,6 +31,11 @@ final class English implements Phrases {
     @Override
     public String limit(String number) {
         return "limit " + number;
+    }
+
+    @Override
+    public String target(String number) {
+        return "target " + number;
     }
 
     @Override

@@ -25,6 +25,9 @@ interface Phrases {
     /** The limit beside the value. */
     String limit(String number);
 
+    /** Where the value should be, beside the value. */
+    String target(String number);
+
     /** The condition is over; the time is empty when nobody knows it. */
     String returned(String time);
 

@@ -22,6 +22,11 @@ final class Spanish implements Phrases {
             Map.entry("down", "CAÍDO"),
             Map.entry("stuck", "ATASCADO"),
             Map.entry("missing", "FALTA"),
+            Map.entry("no-readings", "SIN LECTURAS"),
+            Map.entry("rising-fast", "SUBE RÁPIDO"),
+            Map.entry("falling-fast", "BAJA RÁPIDO"),
+            Map.entry("drift", "SE DESVÍA"),
+            Map.entry("sensor-fault", "FALLA DEL SENSOR"),
             Map.entry("door-open", "PUERTA ABIERTA"),
             Map.entry("open", "ABIERTO"),
             Map.entry("closed", "CERRADO"),
@@ -45,6 +50,11 @@ final class Spanish implements Phrases {
     @Override
     public String limit(String number) {
         return "límite " + number;
+    }
+
+    @Override
+    public String target(String number) {
+        return "objetivo " + number;
     }
 
     @Override

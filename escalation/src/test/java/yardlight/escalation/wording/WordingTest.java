@@ -13,6 +13,7 @@ import static yardlight.escalation.wording.Made.subject;
 import static yardlight.escalation.wording.Made.tank;
 
 import java.time.ZoneId;
+import java.util.Optional;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -91,13 +92,42 @@ class WordingTest {
         "motor, fault, MOTOR FAULT, MOTOR FALLA",
         "hatch, missing, HATCH MISSING, HATCH FALTA",
         "shed, door-open, SHED DOOR-OPEN, SHED PUERTA ABIERTA",
+        "separator, rising-fast, SEPARATOR RISING FAST, SEPARATOR SUBE RAPIDO",
+        "separator, falling-fast, SEPARATOR FALLING FAST, SEPARATOR BAJA RAPIDO",
+        "separator, drift, SEPARATOR DRIFTING, SEPARATOR SE DESVIA",
+        "separator, sensor-fault, SEPARATOR SENSOR FAULT, SEPARATOR FALLA DEL SENSOR",
         "belt, slips-2x, BELT SLIPS-2X, BELT SLIPS-2X"
     })
     void has_words_for_what_goes_wrong(String point, String condition, String english, String spanish) {
-        Subject subject = subject(MESA, Point.unknown(point, "mesa-9"), condition, alarm -> alarm);
+        Subject subject = subject(
+                MESA,
+                Point.unknown(point, "mesa-9"),
+                condition,
+                alarm -> alarm.box(Optional.of("mesa-9-box")));
 
         assertThat(english(subject)).isEqualTo("MESA 9 " + english + " 2:13 AM. Reply OK 47");
         assertThat(text(subject, code(47), ES)).isEqualTo("MESA 9 " + spanish + " 2:13 AM. Responda OK 47");
+    }
+
+    @Test
+    void what_the_gateway_itself_misses_is_a_reading() {
+        Subject subject = subject(MESA, Point.unknown("separator", "mesa-9"), "missing", alarm -> alarm);
+
+        assertThat(english(subject)).isEqualTo("MESA 9 SEPARATOR NO READINGS 2:13 AM. Reply OK 47");
+        assertThat(text(subject, code(47), ES)).isEqualTo("MESA 9 SEPARATOR SIN LECTURAS 2:13 AM. Responda OK 47");
+    }
+
+    @Test
+    void a_drift_is_told_with_where_the_value_should_be() {
+        Subject subject = subject(
+                MESA,
+                Point.unknown("separator", "mesa-9"),
+                "drift",
+                alarm -> alarm.measured(measured("27.3", "25", "psi")));
+
+        assertThat(english(subject)).isEqualTo("MESA 9 SEPARATOR DRIFTING 27.3 psi (target 25) 2:13 AM. Reply OK 47");
+        assertThat(text(subject, code(47), ES))
+                .isEqualTo("MESA 9 SEPARATOR SE DESVIA 27.3 psi (objetivo 25) 2:13 AM. Responda OK 47");
     }
 
     @Test

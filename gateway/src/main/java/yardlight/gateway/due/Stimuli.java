@@ -3,6 +3,7 @@ package yardlight.gateway.due;
 import java.time.Instant;
 import java.util.concurrent.CompletableFuture;
 import yardlight.db.columns.AlarmColumns;
+import yardlight.db.columns.GaugeColumns;
 import yardlight.db.due.DueKey;
 import yardlight.escalation.Answer;
 import yardlight.escalation.Stimulus;
@@ -31,6 +32,9 @@ final class Stimuli {
             case DESK -> new Stimulus.DeskDue(key.subject());
             case WELL -> new Stimulus.AllsWellDue(key.subject());
             case NOTICE -> new Stimulus.NoticeDue(key.subject());
+            case GAUGE ->
+                new Stimulus.GaugeDue(
+                        GaugeColumns.key(key.subject()), leap.last().orElse(Instant.EPOCH));
             case BOX -> new Stimulus.BoxDue(key.subject(), leap.last().orElse(Instant.EPOCH));
         };
     }

@@ -3,6 +3,7 @@ package yardlight.gateway.lane;
 import java.util.Collection;
 import java.util.Optional;
 import yardlight.db.columns.AlarmColumns;
+import yardlight.db.columns.GaugeColumns;
 import yardlight.db.due.DueKey;
 import yardlight.db.due.DueKey.Kind;
 import yardlight.db.journal.Wants;
@@ -34,8 +35,10 @@ record StimulusWork(Stimulus stimulus) implements Work<Answer> {
             case DESK_DUE -> due(Kind.DESK, ((Stimulus.DeskDue) stimulus).contact());
             case NOTICE_DUE -> due(Kind.NOTICE, ((Stimulus.NoticeDue) stimulus).notice());
             case BOX_DUE -> due(Kind.BOX, ((Stimulus.BoxDue) stimulus).box());
+            case GAUGE_DUE -> due(Kind.GAUGE, GaugeColumns.id(((Stimulus.GaugeDue) stimulus).key()));
             case ALLS_WELL_DUE -> due(Kind.WELL, ((Stimulus.AllsWellDue) stimulus).contact());
             case REPORTED,
+                    MEASURED,
                     BEAT,
                     ACKNOWLEDGE,
                     ANSWER_NOTICE,

@@ -70,7 +70,8 @@ final class PlaceReader {
                 fields.as("priority", PRIORITY_RULE, Priority::of),
                 timing(id, fields),
                 Set.copyOf(fields.texts("suppressedWhile")),
-                fields.flag("inService").orElse(true));
+                fields.flag("inService").orElse(true),
+                RulesReader.rules(fields));
         fields.nothingElse();
         return point;
     }

@@ -1,0 +1,181 @@
+package yardlight.escalation;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.alarm.Measured;
+import yardlight.escalation.alarm.Report;
+import yardlight.escalation.heartbeat.BoxWatch;
+import yardlight.escalation.limit.Conditions;
+import yardlight.escalation.limit.Finding;
+import yardlight.escalation.limit.Gauge;
+import yardlight.escalation.limit.Watching;
+import yardlight.escalation.reading.Reading;
+import yardlight.escalation.setup.Box;
+import yardlight.escalation.setup.Point;
+import yardlight.escalation.setup.Setup;
+
+/** What boxes measure, and what is found in it: from there on it is as if the box had reported it. */
+final class Measurements {
+
+    private final Draft draft;
+    private final Calls calls;
+    private final Reports reports;
+
+    Measurements(Draft draft, Calls calls) {
+        this.draft = draft;
+        this.calls = calls;
+        this.reports = new Reports(draft, calls);
+    }
+
+    /** A box's readings. Whatever they say, they are a sign of life too. */
+    Answer take(Stimulus.Measured posted) {
+        Box box = draft.setup().boxes().get(posted.box());
+        if (box == null) {
+            return new Answer.Refusal("box must be set up: " + posted.box());
+        }
+        new Silence(draft, calls).heard(box);
+        var found = new ArrayList<Found>();
+        posted.readings().stream().sorted(Comparator.comparing(Reading::at)).forEach(reading -> {
+            Point point = draft.setup().point(reading.site(), reading.point());
+            if (point.gauged()) {
+                Gauge before = draft.gauge(new Gauge.Key(reading.site(), reading.point()));
+                put(Watching.take(before, point.rules(), box.id(), reading, draft.now()), found);
+            }
+        });
+        tell(found, box.site());
+        return new Answer.Done();
+    }
+
+    /**
+     * A point was not read in time. While its box says nothing at all the box is the cause, and once it is back the point gets
+     * its time anew; the same if it was the gateway that nobody could reach.
+     */
+    Answer due(Stimulus.GaugeDue due) {
+        Gauge gauge = draft.gauge(due.key());
+        boolean late = gauge.deadline()
+                .filter(deadline -> !deadline.isAfter(draft.now()))
+                .isPresent();
+        Optional<Duration> patience =
+                draft.setup().point(due.key().site(), due.key().point()).rules().missing();
+        boolean known = draft.setup().site(due.key().site()).isPresent();
+        if (late && (patience.isEmpty() || !known)) {
+            draft.put(Watching.unexpected(gauge));
+        } else if (late) {
+            Instant anew = due.open().plus(patience.get());
+            boolean quiet = quiet(gauge);
+            if (draft.now().isBefore(anew)) {
+                draft.put(Watching.postponed(gauge, anew, gauge.excused()));
+            } else if (quiet || gauge.excused()) {
+                draft.put(Watching.postponed(gauge, draft.now().plus(patience.get()), quiet));
+            } else {
+                var found = new ArrayList<Found>();
+                put(Watching.missing(gauge, draft.now()), found);
+                tell(found, due.key().site());
+            }
+        }
+        return new Answer.Done();
+    }
+
+    /**
+     * Whether the box that read the point has said nothing since, and somebody is told of that in another way: by its own
+     * alarm, or, if no heartbeat is expected of it, by the first of its points that is missed.
+     */
+    private boolean quiet(Gauge gauge) {
+        Optional<BoxWatch> watch = gauge.box().flatMap(draft::box);
+        boolean heard = watch.isEmpty()
+                || gauge.heardAt()
+                        .filter(at -> watch.get().heardAt().isAfter(at))
+                        .isPresent();
+        if (heard) {
+            return false;
+        }
+        Box box = draft.setup().boxes().get(watch.get().box());
+        return box != null && box.every().isPresent() || anotherIsMissed(gauge);
+    }
+
+    private boolean anotherIsMissed(Gauge gauge) {
+        return draft.alarmsAt(gauge.key().site()).stream()
+                .filter(Alarm::active)
+                .map(Alarm::key)
+                .filter(key -> key.condition().equals(Conditions.MISSING)
+                        && !key.point().equals(gauge.key().point()))
+                .anyMatch(key -> draft.gauge(new Gauge.Key(key.site(), key.point()))
+                        .box()
+                        .equals(gauge.box()));
+    }
+
+    /** Another setup: what nobody asks for any more is over, and limits hold at once. */
+    void setup(Setup before) {
+        for (Point old : before.points()) {
+            Point now = draft.setup().point(old.site(), old.id());
+            Gauge gauge = draft.gauge(new Gauge.Key(old.site(), old.id()));
+            if (!old.rules().equals(now.rules()) && gauge.readAt().isPresent()) {
+                var found = new ArrayList<Found>();
+                put(Watching.changed(gauge, old.rules(), now.rules(), draft.now()), found);
+                if (draft.setup().site(old.site()).isPresent()) {
+                    tell(found, old.site());
+                }
+            }
+        }
+    }
+
+    private record Found(Gauge gauge, Finding finding) {
+
+        AlarmKey key() {
+            return new AlarmKey(gauge.key().site(), gauge.key().point(), finding.condition());
+        }
+
+        Measured measured(Setup setup) {
+            Optional<String> unit = finding.value().isEmpty()
+                    ? Optional.empty()
+                    : finding.unit()
+                            .or(() -> setup.point(
+                                            gauge.key().site(), gauge.key().point())
+                                    .unit());
+            return new Measured(finding.value(), finding.limit(), unit, Optional.empty());
+        }
+
+        /** Readings that are missing and come again are a matter of the gateway's own clock. */
+        Report report(Setup setup, Instant now) {
+            boolean missing = finding.condition().equals(Conditions.MISSING);
+            return new Report(
+                    key(),
+                    missing ? Optional.empty() : gauge.box(),
+                    finding.holds(),
+                    Optional.empty(),
+                    measured(setup),
+                    missing ? now : finding.at(),
+                    false);
+        }
+    }
+
+    private void put(Watching.Step step, List<Found> found) {
+        draft.put(step.gauge());
+        step.findings().forEach(finding -> found.add(new Found(step.gauge(), finding)));
+    }
+
+    /** What turned is reported. What only goes on is no report, but people are told its newest value. */
+    private void tell(List<Found> found, String site) {
+        List<Report> turned = found.stream()
+                .filter(one -> one.finding().turned())
+                .map(one -> one.report(draft.setup(), draft.now()))
+                .toList();
+        reports.findings(turned);
+        found.stream().filter(one -> one.finding().holds()).forEach(one -> {
+            Alarm alarm = draft.alarm(one.key());
+            Measured newest = one.measured(draft.setup());
+            if (alarm.active() && !alarm.measured().equals(newest)) {
+                draft.put(alarm.draft().measured(newest).done());
+            }
+        });
+        if (!turned.isEmpty()) {
+            reports.finish(site);
+        }
+    }
+}
