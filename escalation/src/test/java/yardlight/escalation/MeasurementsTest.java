@@ -48,8 +48,7 @@ class MeasurementsTest {
                 .filter(notice -> notice.state() == NoticeState.QUEUED)
                 .forEach(notice -> night.at(
                         happening.at(),
-                        new Stimulus.NoticeFate(
-                                notice.id(), notice.line(), Stimulus.Fate.HANDED_OVER, "250 taken"))));
+                        new Stimulus.NoticeFate(notice.id(), notice.line(), Stimulus.Fate.HANDED_OVER, "250 taken"))));
         return night;
     }
 

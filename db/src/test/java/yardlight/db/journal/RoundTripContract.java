@@ -10,8 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.BeforeEach;
@@ -35,7 +33,6 @@ import yardlight.escalation.heartbeat.Path;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.ladder.Place;
 import yardlight.escalation.limit.Gauge;
-import yardlight.escalation.limit.Series;
 import yardlight.escalation.notice.Awaited;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
@@ -43,7 +40,6 @@ import yardlight.escalation.notice.Purpose;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.quiet.Tray;
-import yardlight.escalation.reading.Reading;
 
 /** Every part of every value comes back from the database as it was, on every database. */
 abstract class RoundTripContract {
@@ -202,27 +198,12 @@ abstract class RoundTripContract {
 
     @Test
     void what_is_remembered_of_the_readings_of_a_point() {
-        var key = new Gauge.Key("mesa-9", "water-tank");
-        Series day = Series.EMPTY;
-        for (int minute = 0; minute < 1_600; minute++) {
-            day = day.with(AT.plusSeconds(60L * minute), 12 + minute / 7.0);
-        }
-        var gauge = new Gauge(
-                key,
-                Optional.of("mesa-9-box"),
-                Optional.of(AT),
-                Optional.of(new Reading("mesa-9", "water-tank", 12.400000000000002, AT.minusSeconds(1))),
-                Optional.of(AT.plusSeconds(1)),
-                Optional.of(AT.plusSeconds(901)),
-                true,
-                new TreeSet<>(Set.of("high", "high-high")),
-                new TreeMap<>(Map.of("drift", List.of(1 / 3.0, 0.0, 1.0), "stuck", List.of(-1e-9, 1.7643e9))),
-                day);
+        Gauge gauge = MadeGauge.of(new Gauge.Key("mesa-9", "water-tank"), AT);
 
         Sheet read = stored(Changes.gauged(List.of(gauge)));
 
-        assertThat(read.gauge(key)).isEqualTo(gauge);
-        assertThat(read.gauge(key).recent().size()).isGreaterThan(190);
+        assertThat(read.gauge(gauge.key())).isEqualTo(gauge);
+        assertThat(read.gauge(gauge.key()).recent().size()).isGreaterThan(190);
         assertThat(read.gauge(new Gauge.Key("mesa-9", "separator")))
                 .isEqualTo(Gauge.unread(new Gauge.Key("mesa-9", "separator")));
     }

@@ -13,8 +13,8 @@ import static yardlight.escalation.wording.Made.subject;
 import static yardlight.escalation.wording.Made.tank;
 
 import java.time.ZoneId;
-import java.util.Optional;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -99,11 +99,8 @@ class WordingTest {
         "belt, slips-2x, BELT SLIPS-2X, BELT SLIPS-2X"
     })
     void has_words_for_what_goes_wrong(String point, String condition, String english, String spanish) {
-        Subject subject = subject(
-                MESA,
-                Point.unknown(point, "mesa-9"),
-                condition,
-                alarm -> alarm.box(Optional.of("mesa-9-box")));
+        Subject subject =
+                subject(MESA, Point.unknown(point, "mesa-9"), condition, alarm -> alarm.box(Optional.of("mesa-9-box")));
 
         assertThat(english(subject)).isEqualTo("MESA 9 " + english + " 2:13 AM. Reply OK 47");
         assertThat(text(subject, code(47), ES)).isEqualTo("MESA 9 " + spanish + " 2:13 AM. Responda OK 47");
