@@ -41,8 +41,13 @@ public record Gauge(
     public record Key(String site, String point) {}
 
     public Gauge {
-        holding = Collections.unmodifiableSortedSet(new TreeSet<>(holding));
-        notes = Collections.unmodifiableSortedMap(new TreeMap<>(notes));
+        // Most are empty, and there is a new one for each reading.
+        holding = holding.isEmpty()
+                ? Collections.emptySortedSet()
+                : Collections.unmodifiableSortedSet(new TreeSet<>(holding));
+        notes = notes.isEmpty()
+                ? Collections.emptySortedMap()
+                : Collections.unmodifiableSortedMap(new TreeMap<>(notes));
     }
 
     /** A point that was never read. */

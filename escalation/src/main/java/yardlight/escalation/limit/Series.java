@@ -52,7 +52,11 @@ public final class Series {
         long second = at.getEpochSecond();
         int place = Arrays.binarySearch(seconds, second);
         int size = seconds.length;
-        if (place >= 0 || size > 0 && second < seconds[size - 1] - SPAN.toSeconds()) {
+        boolean old = size > 0 && second < seconds[size - 1] - SPAN.toSeconds();
+        boolean dense = size > 0
+                && second > seconds[size - 1]
+                && Math.floorDiv(second, FINE) == Math.floorDiv(seconds[size - 1], FINE);
+        if (place >= 0 || old || dense) {
             return this;
         }
         int before = -place - 1;

@@ -1,29 +1,29 @@
 package yardlight.escalation.rehearsal;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.concurrent.atomic.AtomicInteger;
-import yardlight.escalation.Escalator;
-import yardlight.escalation.Stimulus;
+import java.util.TreeMap;
 import yardlight.escalation.alarm.Alarm;
-import yardlight.escalation.alarm.AlarmState;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.alarm.AlarmRules;
+import yardlight.escalation.alarm.Measured;
+import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.alarm.Report;
 import yardlight.escalation.alarm.Timing;
+import yardlight.escalation.limit.Finding;
+import yardlight.escalation.limit.Gauge;
+import yardlight.escalation.limit.Watching;
 import yardlight.escalation.reading.Reading;
-import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Point;
-import yardlight.escalation.setup.Setup;
-import yardlight.escalation.setup.Site;
-import yardlight.escalation.wording.Links;
 
 /**
- * What a point's own readings would have led to if it had been set up otherwise. They are walked through the engine, with
- * delays and deadbands as they would have been; whoever is called answers at once, so that each call is counted.
+ * What a point's own readings would have led to if it had been set up otherwise. They go by the rules that readings go by, and
+ * what is found by those of alarms, with delays, deadbands and chatter as they would have been. Whoever is called answers at
+ * once, so that each call is counted. Boxes and ladders have no part in it: it is for months of readings.
  */
 public final class Replay {
 
@@ -38,27 +38,16 @@ public final class Replay {
     public record Called(String condition, Instant at, Optional<Instant> over) {}
 
     private final Point point;
-    private final Simulation simulation;
+    private final Timing timing;
+    private final Map<String, Alarm> alarms = new TreeMap<>();
     private final Map<String, Called> calls = new LinkedHashMap<>();
+    private Gauge gauge;
 
-    private Replay(Site site, Point point) {
+    private Replay(Point point) {
         Timing asked = point.timing();
-        this.point = new Point(
-                point.id(),
-                site.id(),
-                point.name(),
-                point.unit(),
-                point.priority(),
-                new Timing(asked.onDelay(), asked.offDelay(), false, Optional.empty(), asked.nuisance()),
-                Set.of(),
-                true,
-                point.rules());
-        var box = new Box(BOX, site.id(), Optional.empty(), Optional.empty(), true, Optional.empty(), Duration.ZERO);
-        var serving = new Site(site.id(), site.name(), site.zone(), site.ladder());
-        var setup = new Setup(List.of(serving), List.of(box), List.of(this.point), List.of(), List.of(), List.of());
-        var code = new AtomicInteger();
-        simulation = new Simulation(setup, new Escalator(Links.NONE, code::incrementAndGet));
-        simulation.watch(this::note);
+        this.point = point;
+        this.timing = new Timing(asked.onDelay(), asked.offDelay(), false, Optional.empty(), asked.nuisance());
+        this.gauge = Gauge.unread(new Gauge.Key(point.site(), point.id()));
     }
 
     /**
@@ -66,31 +55,57 @@ public final class Replay {
      *
      * @param point as it would be; its latching, and what suppresses it, do not count
      * @param readings of that point, in any order; each arrives when it is measured
-     * @return the calls in order
+     * @return the calls in order, up to the last reading
      */
-    public static List<Called> of(Site site, Point point, List<Reading> readings) {
-        var replay = new Replay(site, point);
-        // One after the other, or the schedule would hold them all.
-        readings.stream().sorted(Comparator.comparing(Reading::at)).forEach(reading -> {
-            replay.simulation.at(reading.at(), new Stimulus.Measured(BOX, List.of(reading)));
-            replay.simulation.run(reading.at());
-        });
+    public static List<Called> of(Point point, List<Reading> readings) {
+        var replay = new Replay(point);
+        readings.stream().sorted(Comparator.comparing(Reading::at)).forEach(replay::take);
         return List.copyOf(replay.calls.values());
     }
 
-    private void note(Happening happening) {
-        happening.decision().changes().alarms().stream()
-                .filter(alarm -> alarm.key().point().equals(point.id()))
-                .forEach(alarm -> note(happening.at(), alarm));
+    private void take(Reading reading) {
+        Instant now = reading.at();
+        Optional<Instant> missed = gauge.deadline().filter(deadline -> !deadline.isAfter(now));
+        if (missed.isPresent()) {
+            due(missed.get());
+            take(Watching.missing(gauge, missed.get()), missed.get());
+        }
+        due(now);
+        take(Watching.take(gauge, point.rules(), BOX, reading, now), now);
     }
 
-    private void note(Instant now, Alarm alarm) {
-        if (alarm.occurrence() > 0) {
-            Instant at = alarm.occurredAt().orElse(now);
-            calls.put(alarm.id(), new Called(alarm.key().condition(), at, alarm.returnedAt()));
+    private void take(Watching.Step step, Instant now) {
+        gauge = step.gauge();
+        step.findings().stream().filter(Finding::turned).forEach(finding -> {
+            var key = new AlarmKey(point.site(), point.id(), finding.condition());
+            var report =
+                    new Report(key, Optional.of(BOX), finding.holds(), Optional.empty(), Measured.NOTHING, now, false);
+            Alarm before = alarms.getOrDefault(finding.condition(), Alarm.normal(key));
+            put(AlarmRules.report(before, report, timing, Priority.MEDIUM, now), now);
+        });
+    }
+
+    /** Delays that ran out between two readings. */
+    private void due(Instant now) {
+        for (Alarm alarm : List.copyOf(alarms.values())) {
+            if (alarm.dueAt(timing).filter(at -> !at.isAfter(now)).isPresent()) {
+                put(AlarmRules.due(alarm, timing, now), now);
+            }
         }
-        if (alarm.state() == AlarmState.UNACKNOWLEDGED || alarm.state() == AlarmState.RETURNED_UNACKNOWLEDGED) {
-            simulation.at(now, new Stimulus.Acknowledge(alarm.key(), "replay", "page", Optional.empty()));
+    }
+
+    private void put(AlarmRules.Step step, Instant now) {
+        Alarm alarm = step.alarm();
+        Instant at = alarm.occurredAt().orElse(now);
+        var called = new Called(alarm.key().condition(), at, alarm.returnedAt());
+        if (step.calls()) {
+            calls.put(alarm.id(), called);
+            alarm = AlarmRules.acknowledge(alarm, "replay", timing, now)
+                    .map(AlarmRules.Step::alarm)
+                    .orElse(alarm);
+        } else {
+            calls.replace(alarm.id(), called);
         }
+        alarms.put(alarm.key().condition(), alarm);
     }
 }

@@ -15,7 +15,6 @@ import yardlight.escalation.limit.Limits;
 import yardlight.escalation.limit.Rules;
 import yardlight.escalation.reading.Reading;
 import yardlight.escalation.setup.Point;
-import yardlight.escalation.setup.Site;
 
 /** How often a point would have called as it is set up, and how often with other delays or another deadband. */
 public final class Suggestions {
@@ -45,7 +44,7 @@ public final class Suggestions {
      * @param readings of the point, in any order; a month of them is enough to tell, and a minute apart is near enough
      * @return the point as it is, then the others in the order of their delays and deadbands
      */
-    public static List<Suggestion> of(Site site, Point point, List<Reading> readings) {
+    public static List<Suggestion> of(Point point, List<Reading> readings) {
         Optional<BigDecimal> now = point.rules().limits().map(Limits::deadband);
         Set<Duration> delays = new LinkedHashSet<>(List.of(point.timing().onDelay()));
         DELAYS.stream()
@@ -55,7 +54,7 @@ public final class Suggestions {
         for (Optional<BigDecimal> band : bands(now, readings)) {
             for (Duration delay : delays) {
                 boolean asIs = delay.equals(point.timing().onDelay()) && band.equals(now);
-                found.add(new Suggestion(asIs, delay, band, Replay.of(site, changed(point, delay, band), readings)));
+                found.add(new Suggestion(asIs, delay, band, Replay.of(changed(point, delay, band), readings)));
             }
         }
         return List.copyOf(found);

@@ -29,7 +29,7 @@ class SuggestionsTest {
     }
 
     private List<Replay.Called> calls(Point point) {
-        return Replay.of(Fixtures.aSite(), point, readings);
+        return Replay.of(point, readings);
     }
 
     /** Twelve times the pump's start is seen as a high level for a moment, twice the level is high for an hour. */
@@ -45,7 +45,7 @@ class SuggestionsTest {
             read(360, 10);
         }
 
-        List<Suggestions.Suggestion> found = Suggestions.of(Fixtures.aSite(), Fixtures.measuredTank(), readings);
+        List<Suggestions.Suggestion> found = Suggestions.of(Fixtures.measuredTank(), readings);
 
         assertThat(found.get(0).asIs()).isTrue();
         assertThat(found.get(0).calls()).hasSize(14);
@@ -65,7 +65,7 @@ class SuggestionsTest {
         }
         read(10, 2.5);
 
-        List<Suggestions.Suggestion> found = Suggestions.of(Fixtures.aSite(), Fixtures.measuredTank(), readings);
+        List<Suggestions.Suggestion> found = Suggestions.of(Fixtures.measuredTank(), readings);
 
         assertThat(found.get(0).calls()).hasSize(10);
         assertThat(found)
@@ -96,7 +96,7 @@ class SuggestionsTest {
 
     @Test
     void nothing_was_read_and_nothing_would_have_called() {
-        assertThat(Suggestions.of(Fixtures.aSite(), Fixtures.measuredTank(), List.of()))
+        assertThat(Suggestions.of(Fixtures.measuredTank(), List.of()))
                 .allSatisfy(one -> assertThat(one.calls()).isEmpty());
     }
 }
