@@ -5,43 +5,14 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import com.microsoft.playwright.Page;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.test.context.DynamicPropertyRegistry;
-import org.springframework.test.context.DynamicPropertySource;
 import yardlight.gateway.GatewayTest;
-import yardlight.gateway.Web;
-import yardlight.gateway.WholeGateway;
-import yardlight.gateway.setup.Documents;
 
 /** The pages at the doors: signing in, inviting somebody, coming in by the invitation, one's own page. */
-@SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT)
-class DoorPagesIT {
+class DoorPagesIT extends SharedGateway {
 
     private static final Pattern INVITATION = Pattern.compile("/join/[\\w-]+");
-
-    private final int port;
-    private final Web web;
-
-    @Autowired
-    DoorPagesIT(@LocalServerPort int port) {
-        this.port = port;
-        this.web = new Web(port);
-    }
-
-    @DynamicPropertySource
-    static void settings(DynamicPropertyRegistry registry) {
-        WholeGateway.settings(registry);
-    }
-
-    @BeforeEach
-    void set_up() {
-        web.put("/api/v1/setup", "application/yaml", Documents.CONTRACT, Web.owner());
-    }
 
     @ParameterizedTest
     @EnumSource(Look.class)
@@ -88,7 +59,7 @@ class DoorPagesIT {
         page.fill("input[name=username]", login);
         page.fill("input[name=password]", "not this one");
         page.click("main button[type=submit]");
-        assertThat(page.locator("[role=alert]")).isVisible();
+        assertThat(page.locator("#wrong")).isVisible();
         visit.check("login");
         visit.signIn(login);
     }

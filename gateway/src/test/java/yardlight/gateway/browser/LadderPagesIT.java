@@ -6,45 +6,17 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import java.util.List;
 import org.assertj.core.api.Assertions;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.test.context.DynamicPropertyRegistry;
-import org.springframework.test.context.DynamicPropertySource;
 import yardlight.gateway.GatewayTest;
 import yardlight.gateway.Web;
-import yardlight.gateway.WholeGateway;
-import yardlight.gateway.setup.Documents;
 
 /** A ladder is built, rehearsed, looked at, saved and taken back; somebody else gets in between. */
-@SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT)
-class LadderPagesIT {
+class LadderPagesIT extends SharedGateway {
 
     private static final String FORM = "application/x-www-form-urlencoded";
-
-    private final int port;
-    private final Web web;
-
-    @Autowired
-    LadderPagesIT(@LocalServerPort int port) {
-        this.port = port;
-        this.web = new Web(port);
-    }
-
-    @DynamicPropertySource
-    static void settings(DynamicPropertyRegistry registry) {
-        WholeGateway.settings(registry);
-    }
-
-    @BeforeEach
-    void set_up() {
-        web.put("/api/v1/setup", "application/yaml", Documents.CONTRACT, Web.owner());
-    }
 
     @ParameterizedTest
     @EnumSource(Look.class)

@@ -8,23 +8,13 @@ import com.microsoft.playwright.Page;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.test.context.DynamicPropertyRegistry;
-import org.springframework.test.context.DynamicPropertySource;
-import yardlight.gateway.Web;
-import yardlight.gateway.WholeGateway;
-import yardlight.gateway.setup.Documents;
 
 /**
  * The pages over a slow mobile link, by a browser that has nothing of them yet: 1.6 Mbit/s and 150 ms, which Chromium's
  * developer tools impose on each request. What a phone's own processor adds is not in it.
  */
-@SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT)
-class SlowLinkIT {
+class SlowLinkIT extends SharedGateway {
 
     private static final int BYTES_PER_SECOND = 1_600_000 / 8;
     private static final int LATENCY_MILLIS = 150;
@@ -48,25 +38,6 @@ class SlowLinkIT {
             "/silences",
             "/logins",
             "/me");
-
-    private final int port;
-    private final Web web;
-
-    @Autowired
-    SlowLinkIT(@LocalServerPort int port) {
-        this.port = port;
-        this.web = new Web(port);
-    }
-
-    @DynamicPropertySource
-    static void settings(DynamicPropertyRegistry registry) {
-        WholeGateway.settings(registry);
-    }
-
-    @BeforeEach
-    void set_up() {
-        web.put("/api/v1/setup", "application/yaml", Documents.CONTRACT, Web.owner());
-    }
 
     @Test
     void shows_each_page_within_a_second_and_a_half_and_in_less_than_100_kB() {

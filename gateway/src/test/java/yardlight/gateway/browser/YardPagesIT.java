@@ -8,39 +8,18 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.test.context.DynamicPropertyRegistry;
-import org.springframework.test.context.DynamicPropertySource;
 import yardlight.gateway.Web;
-import yardlight.gateway.WholeGateway;
 import yardlight.gateway.setup.Documents;
 
 /** What happens at a site, as somebody follows it: from the first page to the alarm, the site, its points and the record. */
-@SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT)
-class YardPagesIT {
+class YardPagesIT extends SharedGateway {
 
     private static final String JSON = "application/json";
 
-    private final int port;
-    private final Web web;
     private String key = "";
 
-    @Autowired
-    YardPagesIT(@LocalServerPort int port) {
-        this.port = port;
-        this.web = new Web(port);
-    }
-
-    @DynamicPropertySource
-    static void settings(DynamicPropertyRegistry registry) {
-        WholeGateway.settings(registry);
-    }
-
     @BeforeEach
-    void set_up() {
-        web.put("/api/v1/setup", "application/yaml", Documents.CONTRACT, Web.owner());
+    void box_at_work() {
         key = Web.json(web.post("/api/v1/boxes/mesa-9-box/keys", JSON, "", Web.owner()))
                 .get("key")
                 .asString();
