@@ -48,6 +48,7 @@ final class Desks {
         } else if (!free.isEmpty()) {
             bundle(contact, free);
         }
+        new SignIns(draft, notices).release(contact);
         notices.news().release(contact);
         notices.look(contact);
         return new Answer.Done();

@@ -47,7 +47,7 @@ final class Detours {
             draft.log(notice, why + "; the next line is tried");
         } else if (notice.purpose() == Purpose.ALLS_WELL) {
             AllsWells.putOff(draft, notice);
-        } else if (notice.purpose() == Purpose.NEWS) {
+        } else if (notice.purpose() == Purpose.NEWS || notice.purpose() == Purpose.SIGN_IN) {
             notices.news().putOff(notice);
         } else if (!carriers.has(contact.id(), 0)) {
             notices.refuse(notice, why);

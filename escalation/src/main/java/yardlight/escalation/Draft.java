@@ -164,6 +164,7 @@ final class Draft implements Situation {
             case CALL -> notice.callouts().stream().anyMatch(this::wanted);
             case NEWS -> !new Tidings(this).of(notice).isEmpty();
             case ALLS_WELL -> notice.queuedAt().plus(AllsWells.OF_USE).isAfter(now);
+            case SIGN_IN -> notice.queuedAt().plus(SignIns.OF_USE).isAfter(now);
             case TEST -> false;
         };
     }

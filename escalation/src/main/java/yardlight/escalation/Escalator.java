@@ -12,7 +12,7 @@ import yardlight.escalation.wording.Links;
  * {@link Silence} what they
  * do not say, {@link Answers} what people do, {@link Stops} what they want no more of, {@link Fates} and {@link Outages}
  * what carriers do; {@link Calls}, {@link Climbs} and {@link Endings} are the life of a callout, {@link Notices} and
- * {@link Desks} what reaches a person of it and when, {@link News} what they hear of it afterwards; {@link AllsWells}, {@link LineTests} and {@link Proofs} show that
+ * {@link Desks} what reaches a person of it and when, {@link News} what they hear of it afterwards; {@link SignIns} what they hear of the doors; {@link AllsWells}, {@link LineTests} and {@link Proofs} show that
  * they can be reached at all.
  */
 public final class Escalator {
@@ -62,6 +62,7 @@ public final class Escalator {
             case REPLIED -> new Proofs(draft).replied((Stimulus.Replied) stimulus);
             case LINK_USED -> new Proofs(draft).linkUsed((Stimulus.LinkUsed) stimulus);
             case STOPPED -> new Stops(draft, calls, notices).take((Stimulus.Stopped) stimulus);
+            case SIGNED_IN -> new SignIns(draft, notices).take((Stimulus.SignedIn) stimulus);
             case HANDOVER -> new Answers(draft, calls).handover((Stimulus.Handover) stimulus);
             case SETUP_CHANGED -> setup(draft, calls, notices, (Stimulus.SetupChanged) stimulus);
         };

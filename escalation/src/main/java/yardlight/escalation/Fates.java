@@ -101,7 +101,7 @@ final class Fates {
             Optional<Instant> quiet = quiet(notice);
             if (next.isEmpty()) {
                 draft.log(notice, words + "; no other line works");
-            } else if (quiet.isPresent() && notice.purpose() == Purpose.NEWS) {
+            } else if (quiet.isPresent() && notice.purpose() != Purpose.CALL) {
                 draft.log(notice, words + "; quiet hours");
             } else if (quiet.isPresent()) {
                 draft.log(notice, words);
@@ -116,7 +116,7 @@ final class Fates {
     private void takenBack(Notice notice, String words) {
         OptionalInt next = next(notice);
         Optional<Instant> quiet = quiet(notice);
-        if (quiet.isPresent() && notice.purpose() == Purpose.NEWS) {
+        if (quiet.isPresent() && notice.purpose() != Purpose.CALL) {
             draft.put(notice.as(NoticeState.REFUSED));
             draft.log(notice, words + "; quiet hours");
         } else if (next.isPresent() && quiet.isPresent()) {
@@ -133,7 +133,7 @@ final class Fates {
     /** Until when what was taken does not go out once more, because their quiet hours have begun since. */
     private Optional<Instant> quiet(Notice notice) {
         return Optional.ofNullable(draft.setup().contacts().get(notice.contact()))
-                .filter(contact -> notice.purpose() == Purpose.CALL || notice.purpose() == Purpose.NEWS)
+                .filter(contact -> notice.purpose() != Purpose.ALLS_WELL && notice.purpose() != Purpose.TEST)
                 .flatMap(contact -> PeopleNow.heldUntil(contact, notice.priority(), draft.now()));
     }
 

@@ -13,6 +13,7 @@ import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.notice.Purpose;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.wording.Tiding;
@@ -96,7 +97,7 @@ final class News {
     private List<Notice> waiting(String contact) {
         return draft.desk(contact).news().waiting().stream()
                 .flatMap(one -> draft.notice(one.notice()).stream())
-                .filter(news -> news.state() == NoticeState.HELD)
+                .filter(news -> news.purpose() == Purpose.NEWS && news.state() == NoticeState.HELD)
                 .toList();
     }
 

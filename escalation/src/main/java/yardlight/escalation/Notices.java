@@ -186,7 +186,7 @@ final class Notices {
         draft.put(
                 switch (notice.purpose()) {
                     case CALL -> desk.sends(draft.now(), notice.callouts());
-                    case NEWS -> desk.sendsNews(draft.now());
+                    case NEWS, SIGN_IN -> desk.sendsNews(draft.now());
                     case ALLS_WELL, TEST -> desk.sendsAside(draft.now());
                 });
         draft.log(queued, "queued: " + queued.text());

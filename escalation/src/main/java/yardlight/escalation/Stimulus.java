@@ -2,9 +2,12 @@ package yardlight.escalation;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -14,6 +17,7 @@ import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.reading.Reading;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.wording.SignIn;
 
 /** Everything that can make the engine decide. */
 public sealed interface Stimulus {
@@ -42,6 +46,7 @@ public sealed interface Stimulus {
         TEST_LINE(TestLine.class),
         REPLIED(Replied.class),
         LINK_USED(LinkUsed.class),
+        SIGNED_IN(SignedIn.class),
         STOPPED(Stopped.class),
         HANDOVER(Handover.class),
         SETUP_CHANGED(SetupChanged.class);
@@ -216,6 +221,19 @@ public sealed interface Stimulus {
      * @param words who said what, for the log
      */
     record Stopped(String contact, String address, boolean stopped, String words) implements Stimulus {}
+
+    /**
+     * Somebody signed in with something that is new.
+     *
+     * @param own the contact to whom the login belongs
+     * @param contacts who is told; those that are not in the setup are nobody
+     * @param words what happened, for the log
+     */
+    record SignedIn(SignIn what, Optional<String> own, Set<String> contacts, String words) implements Stimulus {
+        public SignedIn {
+            contacts = Collections.unmodifiableSet(new TreeSet<>(contacts));
+        }
+    }
 
     /** A roster's tour changed hands; the log says who has it now. */
     record Handover(String roster) implements Stimulus {}

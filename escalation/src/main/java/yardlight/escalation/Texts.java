@@ -41,6 +41,7 @@ final class Texts {
             case CALL -> call(notice, language);
             case ALLS_WELL -> Wording.allsWell(new Wellbeings(draft, this).of(notice, contact), language);
             case NEWS -> news(notice, language);
+            case SIGN_IN -> notice.text();
             case TEST -> test(notice, contact, language);
         };
     }

@@ -67,6 +67,7 @@ public final class Wants {
             case PUT_OFF -> notices.add(((Stimulus.PutOff) stimulus).notice());
             case OVERDUE -> notices.add(((Stimulus.Overdue) stimulus).notice());
             case CARRIER -> carrier((Stimulus.Carrier) stimulus);
+            case SIGNED_IN -> desks.addAll(((Stimulus.SignedIn) stimulus).contacts());
             case STOPPED -> stopped((Stimulus.Stopped) stimulus);
             case SETUP_CHANGED -> changed(((Stimulus.SetupChanged) stimulus).setup());
             case HANDOVER, REPLIED, LINK_USED -> {

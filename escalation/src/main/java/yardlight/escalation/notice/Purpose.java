@@ -10,6 +10,8 @@ public enum Purpose {
     ALLS_WELL,
     /** It says what became of callouts that somebody was called for: that another one has them, or that they are over. */
     NEWS,
+    /** It says that somebody signed in with something new. About no callout. */
+    SIGN_IN,
     /** It tries one line, and goes by no other. About no callout. */
     TEST;
 

@@ -213,6 +213,26 @@ final class English implements Phrases {
     }
 
     @Override
+    public String signedIn(boolean program) {
+        return "signed in with a new " + (program ? "program" : "browser") + " from";
+    }
+
+    @Override
+    public String notKnown(boolean own) {
+        return own ? "Not you? Change your password." : "Not known to you? End their sessions.";
+    }
+
+    @Override
+    public String noAlarm() {
+        return "no alarm";
+    }
+
+    @Override
+    public String more(int others) {
+        return "And " + others + " more.";
+    }
+
+    @Override
     public String also() {
         return "Also";
     }

@@ -122,6 +122,17 @@ interface Phrases {
     /** How much of what is over, and of what somebody has; not both of them 0. */
     String news(int over, int taken);
 
+    /** What somebody did with something that is new; after their name, before an address. */
+    String signedIn(boolean program);
+
+    /** What to do when nobody knows of it; the own login of the reader, or somebody else's. */
+    String notKnown(boolean own);
+
+    String noAlarm();
+
+    /** So many more of the same, as a sentence of its own. */
+    String more(int others);
+
     /** Between what a text is for and what else there is to say. */
     String also();
 }

@@ -231,6 +231,26 @@ final class Spanish implements Phrases {
     }
 
     @Override
+    public String signedIn(boolean program) {
+        return "entró con un " + (program ? "programa nuevo" : "navegador nuevo") + " desde";
+    }
+
+    @Override
+    public String notKnown(boolean own) {
+        return own ? "¿No fue usted? Cambie su contraseña." : "¿No lo conoce? Termine sus sesiones.";
+    }
+
+    @Override
+    public String noAlarm() {
+        return "no es alarma";
+    }
+
+    @Override
+    public String more(int others) {
+        return "Y " + others + " más.";
+    }
+
+    @Override
     public String also() {
         return "Además";
     }

@@ -1,5 +1,7 @@
 package yardlight.escalation.wording;
 
+import java.time.Instant;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import yardlight.escalation.setup.Language;
@@ -58,6 +60,16 @@ public final class Wording {
      */
     public static Optional<String> also(String text, Tiding tiding, boolean first, Language language) {
         return NewsText.also(text, tiding, first, Phrases.in(language));
+    }
+
+    /** The text that tells of a sign-in with something new, at this time by the reader's clock. */
+    public static String signIn(SignIn signIn, boolean own, Instant at, ZoneId zone, Language language) {
+        return SignInText.text(signIn, own, at, zone, Phrases.in(language));
+    }
+
+    /** The same text when it tells of so many others as well; for them it has room. */
+    public static String signIns(String text, int others, Language language) {
+        return SignInText.more(text, others, Phrases.in(language));
     }
 
     /** The text that tries one line of its reader. */

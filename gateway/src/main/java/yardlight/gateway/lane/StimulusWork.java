@@ -52,6 +52,7 @@ record StimulusWork(Stimulus stimulus) implements Work<Answer> {
                     TEST_LINE,
                     REPLIED,
                     LINK_USED,
+                    SIGNED_IN,
                     STOPPED,
                     HANDOVER,
                     SETUP_CHANGED -> Optional.empty();

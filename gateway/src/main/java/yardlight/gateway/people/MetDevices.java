@@ -12,25 +12,34 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.util.HexFormat;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.dao.DataAccessException;
 import org.springframework.stereotype.Component;
 import yardlight.db.person.Device;
 import yardlight.db.person.Devices;
+import yardlight.db.person.People;
+import yardlight.db.person.Person;
+import yardlight.db.person.Role;
+import yardlight.escalation.Stimulus;
+import yardlight.escalation.wording.SignIn;
 
 /**
  * Remembers what people sign in with, a browser by its cookie and a program by its address. One that
- * is new is a line in the log, and stands on the owners' pages until one of them has seen it; the first one of a login is
- * expected. Where that cannot be stored the sign-in is good all the same.
+ * is new is a line in the log and a text to whoever it is and to the owners, and stands on the owners' pages until one of
+ * them has seen it; the first one of a login is expected. Where that cannot be stored the sign-in is good all the same.
  */
 @Component
 public class MetDevices implements KnownDevices {
 
     private static final Logger LOG = LoggerFactory.getLogger(MetDevices.class);
     private static final int SHOWN = 80;
+    private static final String PROGRAM = "program";
 
     private final Devices devices;
+    private final People people;
     private final DeviceCookies cookies;
     private final DoorLog log;
     private final InstantSource clock;
@@ -41,8 +50,9 @@ public class MetDevices implements KnownDevices {
             .expireAfterWrite(Duration.ofHours(1))
             .build();
 
-    MetDevices(Devices devices, DeviceCookies cookies, DoorLog log, InstantSource clock) {
+    MetDevices(Devices devices, People people, DeviceCookies cookies, DoorLog log, InstantSource clock) {
         this.devices = devices;
+        this.people = people;
         this.cookies = cookies;
         this.log = log;
         this.clock = clock;
@@ -61,7 +71,7 @@ public class MetDevices implements KnownDevices {
     @Override
     public void program(String login, DeviceDetails details) {
         if (programs.asMap().putIfAbsent(login + "\n" + details.address(), true) == null) {
-            meet("program", login, details.address(), details);
+            meet(PROGRAM, login, details.address(), details);
         }
     }
 
@@ -91,7 +101,26 @@ public class MetDevices implements KnownDevices {
                 device.agent().substring(0, Math.min(SHOWN, device.agent().length()));
         String what = device.login() + " signed in " + (first ? "for the first time, " : "") + "with a " + device.way()
                 + (first ? "" : " that is new") + ", from " + device.address() + (agent.isEmpty() ? "" : ": " + agent);
-        log.say(device.login(), what);
+        if (first) {
+            log.say(device.login(), what);
+        } else {
+            var signIn = new SignIn(device.login(), device.way().equals(PROGRAM), device.address());
+            log.say(new Stimulus.SignedIn(
+                    signIn, people.byLogin(device.login()).map(MetDevices::contact), told(device.login()), what));
+        }
+    }
+
+    /** Whoever it is about, and every owner, as far as the setup has them. */
+    private Set<String> told(String login) {
+        return people.all().stream()
+                .filter(person -> person.login().equals(login) || person.role() == Role.OWNER)
+                .map(MetDevices::contact)
+                .collect(Collectors.toSet());
+    }
+
+    /** The contact that was given to the login, or else the one with the same name, if there is one. */
+    private static String contact(Person person) {
+        return person.contact().orElse(person.login());
     }
 
     private static String hash(String text) {
