@@ -1,6 +1,7 @@
 package yardlight.gateway.lines;
 
 import java.util.List;
+import java.util.Optional;
 import org.springframework.stereotype.Component;
 import yardlight.gateway.edit.Desk;
 import yardlight.gateway.edit.Part;
@@ -43,6 +44,14 @@ class PersonDesk {
         SetupTree tree = desk.look().tree();
         String id = form.id().isEmpty() ? tree.free(Part.CONTACTS, form.name()) : form.id();
         return form.piece(id, tree.piece(Part.CONTACTS, id));
+    }
+
+    /** The form for somebody new, if the one whom it is for has been taken out meanwhile. */
+    Optional<PersonForm> orphaned(PersonForm form) {
+        Desk.Look look = desk.look();
+        boolean gone = !form.id().isEmpty()
+                && look.tree().piece(Part.CONTACTS, form.id()).node().isEmpty();
+        return gone ? Optional.of(form.anew(look.version())) : Optional.empty();
     }
 
     Saved save(PersonForm form, Piece wish, String by) {

@@ -9,6 +9,8 @@ import java.time.ZoneOffset;
 import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.springframework.context.MessageSource;
@@ -96,8 +98,13 @@ class PersonEditPage {
         if (!step.equals(SAVE)) {
             return form(form.after(step), Notes.NONE, HttpStatus.OK, locale);
         }
-        Piece wish = desk.wish(form);
         var tongue = new Tongue(words, locale);
+        Optional<PersonForm> orphaned = desk.orphaned(form);
+        if (orphaned.isPresent()) {
+            var notes = new Notes(Map.of(), List.of(tongue.say("people.gone")), "", List.of());
+            return form(orphaned.get(), notes, HttpStatus.CONFLICT, locale);
+        }
+        Piece wish = desk.wish(form);
         Saved saved = desk.save(form, wish, login.getName());
         if (saved instanceof Saved.Wrong wrong) {
             return form(form, Notes.of(wrong, wish, tongue, WORDS), HttpStatus.UNPROCESSABLE_CONTENT, locale);

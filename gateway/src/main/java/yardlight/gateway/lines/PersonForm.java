@@ -69,6 +69,11 @@ record PersonForm(
         return new PersonForm(seen, "", "", "en", "", "", List.of(new Way("", "")), List.of(), "", Set.copyOf(DAYS));
     }
 
+    /** With all that was typed, for somebody new. */
+    PersonForm anew(int version) {
+        return new PersonForm(version, "", name, language, zone, textsPerHour, lines, quiet, wellAt, wellDays);
+    }
+
     static PersonForm of(int seen, Piece piece) {
         Filled filled = Filled.of(piece);
         Optional<Filled> well = filled.one("allsWell");

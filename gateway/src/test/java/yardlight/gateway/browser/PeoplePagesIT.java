@@ -5,41 +5,12 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.test.context.SpringBootTest;
-import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.test.context.DynamicPropertyRegistry;
-import org.springframework.test.context.DynamicPropertySource;
-import yardlight.gateway.Web;
-import yardlight.gateway.WholeGateway;
-import yardlight.gateway.setup.Documents;
 
 /** The people, their turns and the paths to them, as the owner sees to them from a phone or a desk. */
-@SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT)
-class PeoplePagesIT {
-
-    private final int port;
-    private final Web web;
-
-    @Autowired
-    PeoplePagesIT(@LocalServerPort int port) {
-        this.port = port;
-        this.web = new Web(port);
-    }
-
-    @DynamicPropertySource
-    static void settings(DynamicPropertyRegistry registry) {
-        WholeGateway.settings(registry);
-    }
-
-    @BeforeEach
-    void set_up() {
-        web.put("/api/v1/setup", "application/yaml", Documents.CONTRACT, Web.owner());
-    }
+class PeoplePagesIT extends SharedGateway {
 
     @ParameterizedTest
     @EnumSource(Look.class)
@@ -96,6 +67,37 @@ class PeoplePagesIT {
             other.waitForURL("**/people/ana");
             assertThat(other.locator("h1")).hasText("Ana R.");
             second.forgive();
+        }
+    }
+
+    @Test
+    void who_was_taken_out_meanwhile_does_not_come_back_by_a_form_that_was_still_open() {
+        try (var first = Visit.to(port, Look.DESK_BY_DAY).signIn("owner");
+                var second = Visit.to(port, Look.PHONE_BY_DAY).signIn("owner")) {
+            Page one = first.open("/new-person");
+            one.getByLabel("Name").fill("Dee Okafor");
+            one.getByLabel("Channel").selectOption("mail");
+            one.getByLabel("Address").fill("dee@ranch.example");
+            press(one, "Save");
+            one.waitForURL("**/people/dee-okafor");
+            Page other = second.open("/people/dee-okafor/edit");
+            other.getByLabel("Name").fill("Dee O.");
+            first.open("/people/dee-okafor/remove");
+            press(one, "Take out");
+            one.waitForURL("**/people");
+
+            press(other, "Save");
+
+            assertThat(other.locator("main")).containsText("This person was taken out meanwhile.");
+            assertThat(other.getByLabel("Name")).hasValue("Dee O.");
+            second.forgive();
+            second.check("person-gone");
+            first.open("/people");
+            assertThat(one.locator("main")).not().containsText("Dee");
+            press(other, "Save");
+            other.waitForURL("**/people/dee-o");
+            second.open("/people/dee-o/remove");
+            press(other, "Take out");
         }
     }
 
