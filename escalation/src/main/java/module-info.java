@@ -16,6 +16,7 @@ module yardlight.escalation {
     exports yardlight.escalation.rehearsal;
     exports yardlight.escalation.reply;
     exports yardlight.escalation.roster;
+    exports yardlight.escalation.sentence;
     exports yardlight.escalation.setup;
     exports yardlight.escalation.wording;
 }

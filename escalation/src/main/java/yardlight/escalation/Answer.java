@@ -3,6 +3,7 @@ package yardlight.escalation;
 import java.util.List;
 import java.util.Optional;
 import yardlight.escalation.alarm.Outcome;
+import yardlight.escalation.sentence.Sentence;
 
 /** What whoever caused a decision is told. */
 public sealed interface Answer {
@@ -33,6 +34,17 @@ public sealed interface Answer {
         }
     }
 
-    /** The rules forbid it; nothing was changed. The reason is a sentence for a person. */
-    record Refusal(String reason) implements Answer {}
+    /** The rules forbid it; nothing was changed. */
+    record Refusal(Sentence why) implements Answer {
+
+        /** With a reason in English only. */
+        public Refusal(String reason) {
+            this(Sentence.plain(reason));
+        }
+
+        /** The reason, in English. */
+        public String reason() {
+            return why.english();
+        }
+    }
 }

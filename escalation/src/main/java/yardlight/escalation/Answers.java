@@ -13,6 +13,7 @@ import yardlight.escalation.alarm.Timing;
 import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.Purpose;
+import yardlight.escalation.sentence.Sentence;
 
 /** What people do: answer, put an alarm aside, take it back, reset it, hand over a tour. */
 final class Answers {
@@ -57,7 +58,8 @@ final class Answers {
                 .filter(key -> knownTo(notice.get(), draft.alarm(key)))
                 .toList();
         if (waiting.isEmpty()) {
-            return new Answer.Refusal("nothing of this waits for an answer any more");
+            return new Answer.Refusal(
+                    Sentence.of("answer.nothing-waits", "nothing of this waits for an answer any more"));
         }
         for (AlarmKey key : waiting) {
             AlarmRules.acknowledge(draft.alarm(key), by, timing(key), draft.now())
@@ -86,7 +88,8 @@ final class Answers {
         if (said.length().isNegative()
                 || said.length().isZero()
                 || said.length().compareTo(LONGEST_SHELF) > 0) {
-            return new Answer.Refusal("shelving must last more than nothing and at most 7 days: " + said.length());
+            return new Answer.Refusal(Sentence.of(
+                    "shelve.length", "shelving must last more than nothing and at most 7 days: " + said.length()));
         }
         Alarm alarm = draft.alarm(said.key());
         Optional<AlarmRules.Step> step = AlarmRules.shelve(alarm, draft.now().plus(said.length()), timing(said.key()));
@@ -142,7 +145,10 @@ final class Answers {
     }
 
     private static Answer refused(AlarmTrigger trigger, Alarm alarm) {
-        return new Answer.Refusal("cannot " + trigger.word() + " an alarm that is "
-                + alarm.state().word() + ": " + alarm.key().local());
+        String what = trigger.word();
+        String state = alarm.state().word();
+        String key = alarm.key().local();
+        String english = "cannot " + what + " an alarm that is " + state + ": " + key;
+        return new Answer.Refusal(Sentence.of("cannot", english, what, state, key));
     }
 }

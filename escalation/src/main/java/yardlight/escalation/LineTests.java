@@ -11,6 +11,7 @@ import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.Purpose;
 import yardlight.escalation.proof.LineHealth;
+import yardlight.escalation.sentence.Sentence;
 import yardlight.escalation.setup.Contact;
 
 /** Sends a text by exactly one line, to see whether it gets there. Nobody is woken by it, and nobody flooded. */
@@ -36,10 +37,11 @@ final class LineTests {
         }
         List<LineHealth> lines = new Proofs(draft).of(contact);
         LineHealth line = lines.get(asked.line());
-        Optional<String> objection = objection(contact, asked.line(), line);
+        Optional<Sentence> objection = objection(contact, asked.line(), line);
         Optional<Integer> code = code(lines, asked.line());
         if (objection.isPresent() || code.isEmpty()) {
-            return new Answer.Refusal(objection.orElse("too many tests wait for an answer of theirs"));
+            return new Answer.Refusal(
+                    objection.orElse(Sentence.of("test.many", "too many tests wait for an answer of theirs")));
         }
         String id = contact.id() + ".test." + (asked.line() + 1) + "-"
                 + Long.toString(draft.now().getEpochSecond(), 36);
@@ -53,27 +55,33 @@ final class LineTests {
         return new Answer.Done();
     }
 
-    private Optional<String> objection(Contact contact, int place, LineHealth line) {
+    private Optional<Sentence> objection(Contact contact, int place, LineHealth line) {
         Instant now = draft.now();
         var carriers = new Carriers(draft);
         if (carriers.stopped(contact, contact.lines().get(place))) {
-            return Optional.of("they want nothing more by this line; it can be tested once they sent START by it");
+            return Optional.of(Sentence.of(
+                    "test.stopped",
+                    "they want nothing more by this line; it can be tested once they sent START by it"));
         }
         Optional<Instant> quiet = contact.heldUntil(Priority.LOW, now);
         Optional<Instant> again = line.test().map(test -> test.at().plus(PAUSE)).filter(now::isBefore);
         if (again.isPresent()) {
-            return Optional.of("this line was tested a moment ago; it can be tested again at " + again.get());
+            return Optional.of(Sentence.of(
+                    "test.again",
+                    "this line was tested a moment ago; it can be tested again at " + again.get(),
+                    again.get()));
         }
         if (quiet.isPresent()) {
-            return Optional.of("they have quiet hours until " + quiet.get());
+            return Optional.of(Sentence.of("test.quiet", "they have quiet hours until " + quiet.get(), quiet.get()));
         }
         if (draft.desk(contact.id())
                 .room(Priority.LOW, now, notices.restraint(contact.id()))
                 .isAfter(now)) {
-            return Optional.of("they have had as many texts as their limit allows for now");
+            return Optional.of(Sentence.of("test.limit", "they have had as many texts as their limit allows for now"));
         }
-        return carriers.down(line.key().channel())
-                ? Optional.of(line.key().channel() + " is down; nothing goes out by it")
+        String channel = line.key().channel();
+        return carriers.down(channel)
+                ? Optional.of(Sentence.of("test.down", channel + " is down; nothing goes out by it", channel))
                 : Optional.empty();
     }
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.proof.LineHealth;
+import yardlight.escalation.sentence.Sentence;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Line;
 
@@ -71,7 +72,8 @@ final class Proofs {
                                 .isPresent())
                         .toList();
         return line.isEmpty()
-                ? new Answer.Refusal("a newer test of this line, or another address, has taken its place")
+                ? new Answer.Refusal(
+                        Sentence.of("test.newer", "a newer test of this line, or another address, has taken its place"))
                 : proved(test.contact(), line, "by an answer to its test, by " + path);
     }
 

@@ -45,7 +45,8 @@ class ArchitectureTest {
             Map.entry("notice", List.of("alarm")),
             Map.entry("reading", List.of()),
             Map.entry("limit", List.of("reading")),
-            Map.entry("setup", List.of("alarm", "quiet", "roster", "ladder", "limit", "proof")),
+            Map.entry("sentence", List.of()),
+            Map.entry("setup", List.of("alarm", "quiet", "roster", "ladder", "limit", "proof", "sentence")),
             Map.entry("wording", List.of("alarm", "setup")));
 
     /** Each answers differently from call to call or from machine to machine. */

@@ -23,6 +23,7 @@ import yardlight.escalation.alarm.Report;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.sentence.Sentence;
 import yardlight.escalation.wording.Links;
 
 /** The decision, one stimulus at a time: old state in, new state out. */
@@ -88,7 +89,12 @@ class EscalatorTest {
         Decision decision = decide(NIGHT, new Stimulus.Acknowledge(TANK, "ana", "page", Optional.empty()));
 
         assertThat(decision.answer())
-                .isEqualTo(new Answer.Refusal("cannot acknowledge an alarm that is normal: water-tank/high-high"));
+                .isEqualTo(new Answer.Refusal(Sentence.of(
+                        "cannot",
+                        "cannot acknowledge an alarm that is normal: water-tank/high-high",
+                        "acknowledge",
+                        "normal",
+                        "water-tank/high-high")));
         assertThat(decision.changes().alarms()).isEmpty();
         assertThat(decision.entries())
                 .singleElement()

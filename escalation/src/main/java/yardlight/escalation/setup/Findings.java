@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import yardlight.escalation.ladder.Rung;
+import yardlight.escalation.sentence.Sentence;
 
 /** The mistakes found so far, and the rules that hold in more than one list. */
 final class Findings {
@@ -21,8 +22,8 @@ final class Findings {
         return names;
     }
 
-    void add(String pointer, String detail) {
-        mistakes.add(new Mistake(pointer, detail));
+    void add(String pointer, String code, String english, String... values) {
+        mistakes.add(new Mistake(pointer, Sentence.of(code, english, (Object[]) values)));
     }
 
     List<Mistake> all() {
@@ -31,7 +32,7 @@ final class Findings {
 
     void mustExist(String what, String name, Set<String> known, String pointer) {
         if (!known.contains(name)) {
-            add(pointer, what + " must exist: " + name);
+            add(pointer, "must.exist", what + " must exist: " + name, what, name);
         }
     }
 
@@ -40,7 +41,8 @@ final class Findings {
         for (int i = 0; i < things.size(); i++) {
             String one = id.apply(things.get(i));
             if (!seen.add(one)) {
-                add("#/" + list + "/" + i + "/id", "id must be unique in " + list + ": " + one);
+                String english = "id must be unique in " + list + ": " + one;
+                add("#/" + list + "/" + i + "/id", "must.be-unique", english, list, one);
             }
         }
     }

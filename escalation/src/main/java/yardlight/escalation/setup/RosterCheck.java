@@ -39,7 +39,7 @@ final class RosterCheck {
     private void circle(String roster, Mention mention, Findings found) {
         mention.roster().flatMap(next -> chain(next, roster, new HashSet<>())).ifPresent(chain -> {
             String walked = roster + " > " + String.join(" > ", chain);
-            found.add(mention.pointer(), "roster must not lead back to itself: " + walked);
+            found.add(mention.pointer(), "must.not-circle", "roster must not lead back to itself: " + walked, walked);
         });
     }
 

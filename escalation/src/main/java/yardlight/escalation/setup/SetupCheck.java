@@ -67,9 +67,13 @@ public final class SetupCheck {
                 && AlarmKey.ID.matcher(parts[0]).matches()
                 && AlarmKey.ID.matcher(parts[1]).matches();
         if (!named) {
-            found.add(pointer, "suppressedWhile must have the form point/condition: " + other);
+            found.add(pointer, "must.have-form", "suppressedWhile must have the form point/condition: " + other, other);
         } else if (parts[0].equals(point.id())) {
-            found.add(pointer, "suppressedWhile must not name the point itself: " + other);
+            found.add(
+                    pointer,
+                    "must.not-suppress-itself",
+                    "suppressedWhile must not name the point itself: " + other,
+                    other);
         }
     }
 
@@ -78,10 +82,17 @@ public final class SetupCheck {
         for (int i = 0; i < draft.contacts().size(); i++) {
             Contact contact = draft.contacts().get(i);
             if (contact.id().equals(Rung.EVERYONE)) {
-                found.add("#/contacts/" + i + "/id", "id of a contact must not be the word for all: everyone");
+                found.add(
+                        "#/contacts/" + i + "/id",
+                        "must.not-be-all",
+                        "id of a contact must not be the word for all: everyone");
             }
             if (contact.lines().isEmpty()) {
-                found.add("#/contacts/" + i + "/lines", "lines must not be empty: " + contact.id());
+                found.add(
+                        "#/contacts/" + i + "/lines",
+                        "must.have-lines",
+                        "lines must not be empty: " + contact.id(),
+                        contact.id());
             }
             channels(contact, "#/contacts/" + i + "/lines", found);
         }
@@ -92,7 +103,8 @@ public final class SetupCheck {
             String channel = contact.lines().get(i).channel();
             if (!channels.contains(channel)) {
                 String known = String.join(", ", channels);
-                found.add(pointer + "/" + i + "/channel", "channel must be one of " + known + ": " + channel);
+                String english = "channel must be one of " + known + ": " + channel;
+                found.add(pointer + "/" + i + "/channel", "must.be-channel", english, known, channel);
             }
         }
     }

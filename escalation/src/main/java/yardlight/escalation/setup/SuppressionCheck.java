@@ -21,7 +21,9 @@ final class SuppressionCheck {
             if (!itself && check.leadsTo(point, point.id(), new HashSet<>())) {
                 found.add(
                         "#/points/" + i + "/suppressedWhile",
-                        "suppressedWhile must not lead back to the point: " + point.id());
+                        "must.not-suppress-in-a-circle",
+                        "suppressedWhile must not lead back to the point: " + point.id(),
+                        point.id());
             }
         }
     }

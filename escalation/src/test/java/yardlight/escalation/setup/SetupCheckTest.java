@@ -19,6 +19,7 @@ import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.roster.Relief;
 import yardlight.escalation.roster.Roster;
+import yardlight.escalation.sentence.Sentence;
 
 class SetupCheckTest {
 
@@ -55,12 +56,12 @@ class SetupCheckTest {
 
         assertThat(found())
                 .containsExactly(
-                        new Mistake("#/sites/1/id", "id must be unique in sites: mesa-9"),
-                        new Mistake("#/boxes/1/id", "id must be unique in boxes: mesa-9-box"),
-                        new Mistake("#/points/2/id", "id must be unique in points: mesa-9/water-tank"),
-                        new Mistake("#/contacts/2/id", "id must be unique in contacts: ben"),
-                        new Mistake("#/rosters/1/id", "id must be unique in rosters: crew"),
-                        new Mistake("#/ladders/1/id", "id must be unique in ladders: night"));
+                        mistake("#/sites/1/id", "id must be unique in sites: mesa-9"),
+                        mistake("#/boxes/1/id", "id must be unique in boxes: mesa-9-box"),
+                        mistake("#/points/2/id", "id must be unique in points: mesa-9/water-tank"),
+                        mistake("#/contacts/2/id", "id must be unique in contacts: ben"),
+                        mistake("#/rosters/1/id", "id must be unique in rosters: crew"),
+                        mistake("#/ladders/1/id", "id must be unique in ladders: night"));
     }
 
     @Test
@@ -79,15 +80,15 @@ class SetupCheckTest {
 
         assertThat(found())
                 .containsExactly(
-                        new Mistake("#/boxes/1/site", "site must exist: mesa-7"),
-                        new Mistake("#/points/2/site", "site must exist: mesa-6"));
+                        mistake("#/boxes/1/site", "site must exist: mesa-7"),
+                        mistake("#/points/2/site", "site must exist: mesa-6"));
     }
 
     @Test
     void a_site_must_name_a_ladder() {
         sites.add(new Site("mesa-8", "Mesa 8", CHICAGO, "nite"));
 
-        assertThat(found()).containsExactly(new Mistake("#/sites/1/ladder", "ladder must exist: nite"));
+        assertThat(found()).containsExactly(mistake("#/sites/1/ladder", "ladder must exist: nite"));
     }
 
     @Test
@@ -96,9 +97,9 @@ class SetupCheckTest {
 
         assertThat(found())
                 .containsExactly(
-                        new Mistake("#/ladders/1/rungs/0/call/1", "contact must exist: cem"),
-                        new Mistake("#/ladders/1/rungs/1/call/2", "roster must exist: crw"),
-                        new Mistake("#/ladders/1/rungs/1/call/3", "contact must exist: crew"));
+                        mistake("#/ladders/1/rungs/0/call/1", "contact must exist: cem"),
+                        mistake("#/ladders/1/rungs/1/call/2", "roster must exist: crw"),
+                        mistake("#/ladders/1/rungs/1/call/3", "contact must exist: crew"));
     }
 
     @Test
@@ -107,16 +108,16 @@ class SetupCheckTest {
 
         assertThat(found())
                 .containsExactly(
-                        new Mistake("#/rosters/1/order/1", "contact must exist: cem"),
-                        new Mistake("#/rosters/1/order/3", "roster must exist: crw"),
-                        new Mistake("#/rosters/1/reliefs/0/contact", "contact must exist: dee"));
+                        mistake("#/rosters/1/order/1", "contact must exist: cem"),
+                        mistake("#/rosters/1/order/3", "roster must exist: crw"),
+                        mistake("#/rosters/1/reliefs/0/contact", "contact must exist: dee"));
     }
 
     @Test
     void everyone_is_no_turn_of_a_roster() {
         rosters.add(roster("weekend", List.of("everyone")));
 
-        assertThat(found()).containsExactly(new Mistake("#/rosters/1/order/0", "contact must exist: everyone"));
+        assertThat(found()).containsExactly(mistake("#/rosters/1/order/0", "contact must exist: everyone"));
     }
 
     @Test
@@ -125,7 +126,7 @@ class SetupCheckTest {
 
         assertThat(found())
                 .containsExactly(
-                        new Mistake("#/rosters/1/order/1", "roster must not lead back to itself: weekend > weekend"));
+                        mistake("#/rosters/1/order/1", "roster must not lead back to itself: weekend > weekend"));
     }
 
     @Test
@@ -136,10 +137,9 @@ class SetupCheckTest {
 
         assertThat(found())
                 .containsExactly(
-                        new Mistake("#/rosters/1/order/1", "roster must not lead back to itself: a > b > c > a"),
-                        new Mistake("#/rosters/2/order/0", "roster must not lead back to itself: b > c > a > b"),
-                        new Mistake(
-                                "#/rosters/3/reliefs/0/contact", "roster must not lead back to itself: c > a > b > c"));
+                        mistake("#/rosters/1/order/1", "roster must not lead back to itself: a > b > c > a"),
+                        mistake("#/rosters/2/order/0", "roster must not lead back to itself: b > c > a > b"),
+                        mistake("#/rosters/3/reliefs/0/contact", "roster must not lead back to itself: c > a > b > c"));
     }
 
     @Test
@@ -164,7 +164,7 @@ class SetupCheckTest {
     void a_contact_must_have_a_line() {
         contacts.add(contact("cem"));
 
-        assertThat(found()).containsExactly(new Mistake("#/contacts/2/lines", "lines must not be empty: cem"));
+        assertThat(found()).containsExactly(mistake("#/contacts/2/lines", "lines must not be empty: cem"));
     }
 
     @Test
@@ -173,7 +173,7 @@ class SetupCheckTest {
 
         assertThat(found())
                 .containsExactly(
-                        new Mistake("#/contacts/2/lines/1/channel", "channel must be one of mail, sms-mail: pigeon"));
+                        mistake("#/contacts/2/lines/1/channel", "channel must be one of mail, sms-mail: pigeon"));
     }
 
     @Test
@@ -181,8 +181,7 @@ class SetupCheckTest {
         contacts.add(contact("everyone", new Line("mail", "all@mesa.example")));
 
         assertThat(found())
-                .containsExactly(
-                        new Mistake("#/contacts/2/id", "id of a contact must not be the word for all: everyone"));
+                .containsExactly(mistake("#/contacts/2/id", "id of a contact must not be the word for all: everyone"));
     }
 
     @ParameterizedTest
@@ -191,7 +190,7 @@ class SetupCheckTest {
         points.add(point("separator", "mesa-9", Set.of(other)));
 
         assertThat(found())
-                .containsExactly(new Mistake(
+                .containsExactly(mistake(
                         "#/points/2/suppressedWhile", "suppressedWhile must have the form point/condition: " + other));
     }
 
@@ -200,7 +199,7 @@ class SetupCheckTest {
         points.add(point("separator", "mesa-9", Set.of("separator/low", "power-pump/power-off")));
 
         assertThat(found())
-                .containsExactly(new Mistake(
+                .containsExactly(mistake(
                         "#/points/2/suppressedWhile", "suppressedWhile must not name the point itself: separator/low"));
     }
 
@@ -223,7 +222,9 @@ class SetupCheckTest {
     }
 
     private List<Mistake> found() {
-        return check.check(draft());
+        return check.check(draft()).stream()
+                .map(found -> mistake(found.pointer(), found.detail()))
+                .toList();
     }
 
     private Draft draft() {
@@ -252,5 +253,10 @@ class SetupCheckTest {
                 Ladder.EndsWhen.ACKNOWLEDGED,
                 List.of(new Rung(first, Duration.ofMinutes(5), 1), new Rung(second, Duration.ofMinutes(5), 1)),
                 0);
+    }
+
+    /** In English, which is what the API says. */
+    private static Mistake mistake(String pointer, String english) {
+        return new Mistake(pointer, Sentence.plain(english));
     }
 }

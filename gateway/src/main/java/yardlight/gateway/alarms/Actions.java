@@ -2,6 +2,7 @@ package yardlight.gateway.alarms;
 
 import java.util.Optional;
 import java.util.function.Function;
+import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
 import yardlight.db.alarm.Alarms;
 import yardlight.db.alarm.RecordedAlarm;
@@ -9,12 +10,16 @@ import yardlight.db.alarm.Told;
 import yardlight.escalation.Answer;
 import yardlight.escalation.Stimulus;
 import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.sentence.Sentence;
 import yardlight.gateway.lane.Lane;
 import yardlight.gateway.problem.Problem;
 
 /** Does something to the alarm that a person has before them, and not to a newer one that they have not seen. */
 @Component
 public class Actions {
+
+    private static final Sentence NEWER =
+            Sentence.of("alarm.newer", "this alarm has occurred again since; look at the newest occurrence");
 
     private final Alarms alarms;
     private final Told told;
@@ -37,7 +42,7 @@ public class Actions {
         AlarmKey key = current(id).alarm().key();
         Answer answer = lane.decide(action.apply(key));
         if (answer instanceof Answer.Refusal refusal) {
-            throw Problem.conflict(refusal.reason());
+            throw Problem.of(HttpStatus.CONFLICT, refusal.why());
         }
         return found(id);
     }
@@ -45,7 +50,7 @@ public class Actions {
     RecordedAlarm current(String id) {
         RecordedAlarm asked = found(id);
         if (!told.newest(asked.alarm().key()).equals(Optional.of(id))) {
-            throw Problem.conflict("this alarm has occurred again since; look at the newest occurrence");
+            throw Problem.of(HttpStatus.CONFLICT, NEWER);
         }
         return asked;
     }

@@ -2,6 +2,7 @@ package yardlight.gateway.document;
 
 import java.util.ArrayList;
 import java.util.List;
+import yardlight.escalation.sentence.Sentence;
 import yardlight.gateway.problem.Fault;
 import yardlight.gateway.problem.Problem;
 
@@ -14,13 +15,17 @@ public final class Faults {
     private final List<Fault> found = new ArrayList<>();
 
     public void add(String pointer, String detail) {
+        add(pointer, Sentence.plain(detail));
+    }
+
+    public void add(String pointer, Sentence rule) {
         if (found.size() < MOST) {
-            found.add(Fault.at(pointer, detail));
+            found.add(Fault.at(pointer, rule));
         }
     }
 
     public void addAll(List<Fault> faults) {
-        faults.forEach(fault -> add(fault.place(), fault.detail()));
+        faults.forEach(fault -> add(fault.place(), fault.rule()));
     }
 
     /** Whether something is wrong already at this place or around it, so that more about it would only confuse. */

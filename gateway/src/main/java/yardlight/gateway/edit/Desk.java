@@ -182,10 +182,10 @@ public class Desk {
             for (Part part : Part.values()) {
                 if (part.word().equals(place.group(1))) {
                     String field = Optional.ofNullable(place.group(3)).orElse("");
-                    return new Saved.Mistake(tree.at(part, Integer.parseInt(place.group(2))), field, fault.detail());
+                    return new Saved.Mistake(tree.at(part, Integer.parseInt(place.group(2))), field, fault.rule());
                 }
             }
         }
-        return new Saved.Mistake(Optional.empty(), fault.place().replaceFirst("^#/?", ""), fault.detail());
+        return new Saved.Mistake(Optional.empty(), fault.place().replaceFirst("^#/?", ""), fault.rule());
     }
 }

@@ -40,11 +40,11 @@ public record Notes(Map<String, String> wrong, List<String> whole, String other,
         var whole = new ArrayList<String>();
         for (Saved.Mistake mistake : wrong.mistakes()) {
             boolean here = mistake.piece().filter(piece::same).isPresent();
-            String rule = said(tongue, words + ".wrong." + plain(mistake.field()), mistake.detail());
+            String rule = said(tongue, words + ".wrong." + plain(mistake.field()), tongue.say(mistake.rule()));
             if (here && !mistake.field().isEmpty()) {
                 fields.putIfAbsent(mistake.field(), rule);
             } else {
-                whole.add(mistake.piece().map(other -> other.key() + ": ").orElse("") + mistake.detail());
+                whole.add(mistake.piece().map(other -> other.key() + ": ").orElse("") + tongue.say(mistake.rule()));
             }
         }
         return new Notes(Map.copyOf(fields), List.copyOf(whole), "", List.of());

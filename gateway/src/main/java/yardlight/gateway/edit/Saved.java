@@ -3,6 +3,7 @@ package yardlight.gateway.edit;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import yardlight.escalation.sentence.Sentence;
 
 /** What became of an edit. */
 public sealed interface Saved {
@@ -37,9 +38,15 @@ public sealed interface Saved {
      *
      * @param piece in which; empty for the document as a whole
      * @param field where in it, {@code rungs/0/wait}: names and places from 0, as in a JSON pointer; may be empty
-     * @param detail what would be right, in English
+     * @param rule what would be right
      */
-    record Mistake(Optional<Piece> piece, String field, String detail) {}
+    record Mistake(Optional<Piece> piece, String field, Sentence rule) {
+
+        /** The rule in English. */
+        public String detail() {
+            return rule.english();
+        }
+    }
 
     /** What differs in one piece. */
     record Changed(Part part, String key, List<Difference> differences) {

@@ -68,7 +68,12 @@ class EditsPage {
             return back;
         }
         if (saved instanceof Saved.Wrong wrong) {
-            model.addAttribute("wrong", wrong.mistakes());
+            var tongue = new Tongue(words, locale);
+            model.addAttribute(
+                    "wrong",
+                    wrong.mistakes().stream()
+                            .map(mistake -> tongue.say(mistake.rule()))
+                            .toList());
         }
         if (saved instanceof Saved.Overtaken overtaken) {
             model.addAttribute("overtaken", overtaken);

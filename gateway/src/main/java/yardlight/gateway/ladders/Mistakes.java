@@ -64,8 +64,8 @@ record Mistakes(Map<String, String> fields, List<String> others) {
                 .filter(piece -> piece.part() == Part.SITES && mistake.field().equals("ladder"))
                 .map(Piece::key);
         return site.map(id -> tongue.say("ladders.used", new Names(setup).site(id), form.id()))
-                .orElseGet(() ->
-                        mistake.piece().map(Piece::key).orElse("") + " " + mistake.field() + ": " + mistake.detail());
+                .orElseGet(() -> mistake.piece().map(Piece::key).orElse("") + " " + mistake.field() + ": "
+                        + tongue.say(mistake.rule()));
     }
 
     /** With what is wrong with the question. */

@@ -63,7 +63,9 @@ class LeavingPage {
         return saved instanceof Saved.Wrong wrong
                 ? new Notes(
                         Notes.NONE.wrong(),
-                        wrong.mistakes().stream().map(Saved.Mistake::detail).toList(),
+                        wrong.mistakes().stream()
+                                .map(mistake -> tongue.say(mistake.rule()))
+                                .toList(),
                         "",
                         List.of())
                 : Notes.NONE;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
 import yardlight.db.proof.KnownLines;
 import yardlight.escalation.Answer;
@@ -78,7 +79,7 @@ class PeopleLines {
             throw Problem.notFound("this contact has no such line");
         }
         if (lane.decide(new Stimulus.TestLine(id, place, by)) instanceof Answer.Refusal refusal) {
-            throw Problem.conflict(refusal.reason());
+            throw Problem.of(HttpStatus.CONFLICT, refusal.why());
         }
         return place;
     }

@@ -100,7 +100,9 @@ class PeoplePage {
             }
             ModelAndView page = sheet(id, locale, request);
             page.setStatus(HttpStatus.CONFLICT);
-            return page.addObject("refusedLine", Integer.parseInt(line)).addObject("refused", refused.getMessage());
+            var clockface = new Clockface(people.one(id).zone(), clock.instant(), locale);
+            String why = new Tongue(words, locale).say(refused.sentence(), clockface);
+            return page.addObject("refusedLine", Integer.parseInt(line)).addObject("refused", why);
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
+import yardlight.escalation.sentence.Sentence;
 
 /** Thrown when a request cannot be done; its message is for the caller to read. Carries no stack: it is not a bug. */
 public final class Problem extends RuntimeException {
@@ -13,17 +14,24 @@ public final class Problem extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
     private final transient HttpStatus status;
+    private final transient Sentence sentence;
     private final transient List<Fault> faults;
     private final transient Map<String, String> headers;
 
-    private Problem(HttpStatus status, String detail, List<Fault> faults, Map<String, String> headers) {
-        super(detail, null, false, false);
+    private Problem(HttpStatus status, Sentence detail, List<Fault> faults, Map<String, String> headers) {
+        super(detail.english(), null, false, false);
+        this.sentence = detail;
         this.status = status;
         this.faults = List.copyOf(faults);
         this.headers = Map.copyOf(headers);
     }
 
     public static Problem of(HttpStatus status, String detail) {
+        return of(status, Sentence.plain(detail));
+    }
+
+    /** With a detail that other languages have words for. */
+    public static Problem of(HttpStatus status, Sentence detail) {
         return new Problem(status, detail, List.of(), Map.of());
     }
 
@@ -49,7 +57,7 @@ public final class Problem extends RuntimeException {
     public static Problem wrongType(String accepted) {
         return new Problem(
                 HttpStatus.UNSUPPORTED_MEDIA_TYPE,
-                "the content type must be " + accepted,
+                Sentence.of("content-type", "the content type must be " + accepted, accepted),
                 List.of(),
                 Map.of(HttpHeaders.ACCEPT, accepted.replace(" or ", ", ")));
     }
@@ -59,7 +67,8 @@ public final class Problem extends RuntimeException {
         String detail = faults.size() == 1
                 ? "one thing is wrong; nothing was stored"
                 : faults.size() + " things are wrong; nothing was stored";
-        return new Problem(HttpStatus.UNPROCESSABLE_CONTENT, detail, faults, Map.of());
+        Sentence said = Sentence.of("wrong." + (faults.size() == 1 ? "one" : "many"), detail, faults.size());
+        return new Problem(HttpStatus.UNPROCESSABLE_CONTENT, said, faults, Map.of());
     }
 
     public static Problem invalid(Fault fault) {
@@ -68,6 +77,11 @@ public final class Problem extends RuntimeException {
 
     /** 429 or 503: the same request may be repeated after the wait. */
     public static Problem later(HttpStatus status, String detail, Duration wait) {
+        return later(status, Sentence.plain(detail), wait);
+    }
+
+    /** The same with a detail that other languages have words for. */
+    public static Problem later(HttpStatus status, Sentence detail, Duration wait) {
         return new Problem(status, detail, List.of(), Map.of(HttpHeaders.RETRY_AFTER, Long.toString(seconds(wait))));
     }
 
@@ -80,7 +94,12 @@ public final class Problem extends RuntimeException {
     public Problem with(String header, String value) {
         var more = new LinkedHashMap<>(headers);
         more.put(header, value);
-        return new Problem(status, getMessage(), faults, more);
+        return new Problem(status, sentence, faults, more);
+    }
+
+    /** The message, also for other languages. */
+    public Sentence sentence() {
+        return sentence;
     }
 
     public HttpStatus status() {

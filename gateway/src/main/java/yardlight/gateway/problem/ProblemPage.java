@@ -1,13 +1,20 @@
 package yardlight.gateway.problem;
 
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import org.springframework.context.MessageSource;
 import org.springframework.web.util.HtmlUtils;
+import yardlight.escalation.sentence.Sentence;
+import yardlight.gateway.sentence.Sentences;
 
 /** The page that a person sees when something is wrong. Plain text in a frame, without a template engine that could fail as well. */
-final class ProblemPage {
+record ProblemPage(MessageSource words, Locale locale) {
+
+    private static final Sentence HOME = Sentence.of("home", "To the first page");
 
     private static final String FRAME = """
             <!doctype html>
-            <html lang="en">
+            <html lang="%4$s">
             <head>
               <meta charset="utf-8">
               <meta name="viewport" content="width=device-width, initial-scale=1">
@@ -18,24 +25,34 @@ final class ProblemPage {
               <main class="sheet">
                 <h1>%1$s</h1>
                 <p>%2$s</p>
-            %3$s    <p><a href="/">To the first page</a></p>
+            %3$s    <p><a href="/">%5$s</a></p>
               </main>
             </body>
             </html>
             """;
 
-    private ProblemPage() {}
-
-    static String html(Problem problem) {
+    String html(Problem problem) {
         var list = new StringBuilder();
         for (Fault fault : problem.faults()) {
             list.append("    <p><code>")
-                    .append(HtmlUtils.htmlEscape(fault.place()))
+                    .append(escaped(fault.place()))
                     .append("</code> ")
-                    .append(HtmlUtils.htmlEscape(fault.detail()))
+                    .append(escaped(Sentences.say(fault.rule(), words, locale)))
                     .append("</p>\n");
         }
-        String title = problem.status().value() + " " + problem.status().getReasonPhrase();
-        return FRAME.formatted(HtmlUtils.htmlEscape(title), HtmlUtils.htmlEscape(problem.getMessage()), list);
+        int status = problem.status().value();
+        String name =
+                Sentences.say(Sentence.of("status." + status, problem.status().getReasonPhrase()), words, locale);
+        return FRAME.formatted(
+                escaped(status + " " + name),
+                escaped(Sentences.say(problem.sentence(), words, locale)),
+                list,
+                locale.getLanguage().equals("es") ? "es" : "en",
+                escaped(Sentences.say(HOME, words, locale)));
+    }
+
+    /** Signs that mean something in HTML, and no letters. */
+    private static String escaped(String text) {
+        return HtmlUtils.htmlEscape(text, StandardCharsets.UTF_8.name());
     }
 }

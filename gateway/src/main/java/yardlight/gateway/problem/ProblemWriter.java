@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.springframework.context.MessageSource;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Component;
@@ -19,9 +20,11 @@ public class ProblemWriter {
     private static final String WRITTEN = ProblemWriter.class.getName() + ".written";
 
     private final JsonMapper json;
+    private final MessageSource words;
 
-    public ProblemWriter(JsonMapper json) {
+    public ProblemWriter(JsonMapper json, MessageSource words) {
         this.json = json;
+        this.words = words;
     }
 
     /** What this request was answered, if that was a problem. */
@@ -41,7 +44,9 @@ public class ProblemWriter {
         problem.headers().forEach(response::setHeader);
         boolean page = Reader.wantsPage(request.getHeader(HttpHeaders.ACCEPT));
         response.setContentType(page ? "text/html;charset=UTF-8" : MediaType.APPLICATION_PROBLEM_JSON_VALUE);
-        String body = page ? ProblemPage.html(problem) : json.writeValueAsString(members(problem, request));
+        String body = page
+                ? new ProblemPage(words, request.getLocale()).html(problem)
+                : json.writeValueAsString(members(problem, request));
         response.getOutputStream().write(body.getBytes(StandardCharsets.UTF_8));
     }
 

@@ -1,6 +1,8 @@
 package yardlight.gateway.problem;
 
 import java.time.Duration;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.context.annotation.Bean;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
@@ -10,11 +12,13 @@ import org.springframework.security.web.access.AccessDeniedHandler;
 import org.springframework.security.web.csrf.CsrfException;
 import org.springframework.security.web.firewall.RequestRejectedHandler;
 import org.springframework.stereotype.Component;
+import yardlight.escalation.sentence.Sentence;
 
 /** How the security chains say no: in the same form as everything else. */
 @Component
 public class Refusals {
 
+    private static final Logger LOG = LoggerFactory.getLogger(Refusals.class);
     private static final Duration PATIENCE = Duration.ofSeconds(30);
 
     private final ProblemWriter writer;
@@ -39,9 +43,16 @@ public class Refusals {
 
     public AccessDeniedHandler forbidden() {
         return (request, response, thrown) -> {
-            String detail = thrown instanceof CsrfException
-                    ? "this form has become too old; load the page again"
-                    : "this login may not do that";
+            Sentence detail = thrown instanceof CsrfException
+                    ? Sentence.of("form.old", "this form has become too old; load the page again")
+                    : Sentence.of("detail.403", "this login may not do that");
+            LOG.warn(
+                    "{} {} refused to {} from {}: {}",
+                    request.getMethod(),
+                    Reader.path(request),
+                    request.getRemoteUser(),
+                    request.getRemoteAddr(),
+                    detail.english());
             writer.write(Problem.of(HttpStatus.FORBIDDEN, detail), request, response);
         };
     }

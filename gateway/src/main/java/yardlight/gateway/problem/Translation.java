@@ -12,6 +12,7 @@ import org.springframework.http.HttpStatus;
 import org.springframework.http.converter.HttpMessageNotReadableException;
 import org.springframework.transaction.TransactionException;
 import org.springframework.web.ErrorResponse;
+import yardlight.escalation.sentence.Sentence;
 import yardlight.gateway.lane.LaneBusy;
 import yardlight.gateway.lane.UnknownBox;
 
@@ -76,7 +77,9 @@ final class Translation {
 
     private static Problem busy() {
         return Problem.later(
-                HttpStatus.SERVICE_UNAVAILABLE, "the gateway cannot store anything now; try again", SHORT_WHILE);
+                HttpStatus.SERVICE_UNAVAILABLE,
+                Sentence.of("busy", "the gateway cannot store anything now; try again"),
+                SHORT_WHILE);
     }
 
     private static Problem known(ErrorResponse known, HttpServletRequest request) {
@@ -101,6 +104,6 @@ final class Translation {
             case INTERNAL_SERVER_ERROR -> "something went wrong in the gateway; its log says what";
             default -> status.getReasonPhrase();
         };
-        return Problem.of(status, detail);
+        return Problem.of(status, Sentence.of("detail." + status.value(), detail, request.getMethod()));
     }
 }

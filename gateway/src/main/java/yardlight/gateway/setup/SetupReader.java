@@ -58,8 +58,8 @@ public class SetupReader {
         Draft draft = draft(document.loosely().fields(faults));
         check.check(draft).stream()
                 .filter(mistake -> !faults.within(mistake.pointer()))
-                .forEach(mistake -> faults.add(mistake.pointer(), mistake.detail()));
-        faults.list().forEach(fault -> into.add(pointer + fault.place().substring(1), fault.detail()));
+                .forEach(mistake -> faults.add(mistake.pointer(), mistake.rule()));
+        faults.list().forEach(fault -> into.add(pointer + fault.place().substring(1), fault.rule()));
         return faults.count() == 0 ? Optional.of(draft.setup()) : Optional.empty();
     }
 

@@ -67,7 +67,7 @@ class PointPage {
         Saved saved = desk.save(form.seen(), List.of(wish), request.getRemoteUser());
         if (saved instanceof Saved.Wrong mistaken) {
             var byField = new TreeMap<String, String>();
-            mistaken.mistakes().forEach(one -> byField.putIfAbsent(one.field(), one.detail()));
+            mistaken.mistakes().forEach(one -> byField.putIfAbsent(one.field(), tongue.say(one.rule())));
             return wrong(known, point, form, byField);
         }
         if (saved instanceof Saved.Overtaken other) {

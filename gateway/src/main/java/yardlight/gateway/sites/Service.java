@@ -2,6 +2,7 @@ package yardlight.gateway.sites;
 
 import java.util.List;
 import java.util.Optional;
+import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
 import yardlight.gateway.document.Node;
 import yardlight.gateway.edit.Desk;
@@ -53,7 +54,7 @@ class Service {
     private void save(Desk.Look look, Piece wish, String by) {
         Saved saved = desk.save(look.version(), List.of(wish), by);
         if (saved instanceof Saved.Wrong wrong) {
-            throw Problem.conflict(wrong.mistakes().get(0).detail());
+            throw Problem.of(HttpStatus.CONFLICT, wrong.mistakes().get(0).rule());
         }
         if (saved instanceof Saved.Overtaken) {
             throw Problem.conflict("somebody else has changed this just now; look again");

@@ -41,12 +41,14 @@ class StartPage {
 
     private final StartView view;
     private final Desk desk;
+    private final OwnContact own;
     private final Keys keys;
     private final Lane lane;
 
-    StartPage(StartView view, Desk desk, Keys keys, Lane lane) {
+    StartPage(StartView view, Desk desk, OwnContact own, Keys keys, Lane lane) {
         this.view = view;
         this.desk = desk;
+        this.own = own;
         this.keys = keys;
         this.lane = lane;
     }
@@ -123,6 +125,9 @@ class StartPage {
         if (saved instanceof Saved.Wrong wrong) {
             return Mistakes.of(wrong.mistakes(), fields, tongue);
         }
+        if (saved instanceof Saved.Stored && step == Step.YOU) {
+            own.of(by, wishes);
+        }
         return saved instanceof Saved.Overtaken overtaken
                 ? Map.of(Mistakes.FORM, tongue.say("start.overtaken", overtaken.by()))
                 : Map.of();
@@ -162,7 +167,8 @@ class StartPage {
         }
         var test = new Stimulus.TestLine(contact.get().id(), 0, request.getRemoteUser());
         if (lane.decide(test) instanceof Answer.Refusal refusal) {
-            model.addAttribute(MISTAKES, Map.of(Mistakes.FORM, refusal.reason()));
+            model.addAttribute(
+                    MISTAKES, Map.of(Mistakes.FORM, view.tongue(locale).say(refusal.why())));
             return page(Step.TEST, view.progress(), Map.of(), request, model, locale);
         }
         return to("/start?step=test");

@@ -10,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import yardlight.db.log.LogLine;
 import yardlight.gateway.page.Telling;
+import yardlight.gateway.wire.Spans;
 
 /**
  * What the log says of an alarm, as a person at the site would say it, in either language. The log is written in English

@@ -56,12 +56,12 @@ class StoryPage {
         String length = typed(request, "for");
         String reason = typed(request, "reason");
         Tongue tongue = tongue(request);
-        String wrong = Spans.read(length).isPresent() ? "" : tongue.say("story.wrong.length");
+        String wrong = Shelf.read(length).isPresent() ? "" : tongue.say("story.wrong.length");
         Typed typed = new Typed(length, reason, "", "", wrong, Sentences.wrong(reason, tongue), "");
         String by = request.getRemoteUser();
         return does(id, typed, request, () -> {
             actions.act(
-                    id, key -> new Stimulus.Shelve(key, Spans.read(length).orElseThrow(), Sentences.of(reason), by));
+                    id, key -> new Stimulus.Shelve(key, Shelf.read(length).orElseThrow(), Sentences.of(reason), by));
             return "/alarms/" + id;
         });
     }
@@ -112,7 +112,7 @@ class StoryPage {
             if (problem.status() != HttpStatus.CONFLICT) {
                 throw problem;
             }
-            return again(id, typed.refused(problem.getMessage()), request, HttpStatus.CONFLICT);
+            return again(id, typed.refused(tongue(request).say(problem.sentence())), request, HttpStatus.CONFLICT);
         }
     }
 

@@ -94,7 +94,7 @@ class StorySheets {
                 newest.isPresent() ? StorySheet.May.NOTHING : may(alarm, setup),
                 silence(alarm, telling).stream().toList(),
                 story(recorded, newest.isPresent(), telling),
-                Spans.of(clockface, tongue));
+                Shelf.of(clockface, tongue));
     }
 
     private static List<String> facts(Alarm alarm, Telling telling) {

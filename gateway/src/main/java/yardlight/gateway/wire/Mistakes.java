@@ -24,7 +24,8 @@ public final class Mistakes {
             if (fields.contains(name)) {
                 found.putIfAbsent(name, tongue.say("wire.wrong." + name));
             } else {
-                found.putIfAbsent(FORM, tongue.say("wire.wrong.form", mistake.field() + " " + mistake.detail()));
+                found.putIfAbsent(
+                        FORM, tongue.say("wire.wrong.form", mistake.field() + " " + tongue.say(mistake.rule())));
             }
         }
         return found;

@@ -13,6 +13,7 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import yardlight.db.setup.SetupVersion;
 import yardlight.db.setup.SetupVersions;
+import yardlight.escalation.sentence.Sentence;
 import yardlight.gateway.document.Document;
 import yardlight.gateway.document.Format;
 import yardlight.gateway.document.Node;
@@ -107,7 +108,13 @@ class DeskIT extends EditingGateway {
                         Saved.Wrong.class,
                         told -> assertThat(told.mistakes())
                                 .containsExactly(new Saved.Mistake(
-                                        Optional.of(wrong), "rungs/1/call/0", "contact must exist: nobody-here")));
+                                        Optional.of(wrong),
+                                        "rungs/1/call/0",
+                                        Sentence.of(
+                                                "must.exist",
+                                                "contact must exist: nobody-here",
+                                                "contact",
+                                                "nobody-here"))));
         assertThat(desk.look().version()).isEqualTo(seen);
         assertThat(inForce.setup().contacts().get("ben").name()).isEqualTo("Ben Tully");
     }

@@ -2,6 +2,7 @@ package yardlight.gateway.lines;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Instant;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -10,6 +11,7 @@ import org.springframework.http.HttpMethod;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 import yardlight.escalation.Answer;
 import yardlight.escalation.Stimulus;
+import yardlight.escalation.sentence.Sentence;
 import yardlight.gateway.Doors;
 import yardlight.gateway.FakeLane;
 import yardlight.gateway.GatewayTest;
@@ -113,7 +115,8 @@ class LinesTest {
 
     @Test
     void what_the_rules_refuse_is_said_beside_the_line() throws Exception {
-        lane.answer = new Answer.Refusal("this line was tested a moment ago");
+        lane.answer = new Answer.Refusal(
+                Sentence.of("test.again", "this line was tested a moment ago", Instant.parse("2026-11-25T08:20:00Z")));
 
         MvcTestResult page =
                 doors.as("hand", HttpMethod.POST, "/people/ana/lines/2/test").exchange();

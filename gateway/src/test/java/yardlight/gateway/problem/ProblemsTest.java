@@ -44,6 +44,22 @@ class ProblemsTest {
         assertThat(result).hasHeader("Cache-Control", "no-store");
     }
 
+    /** The API says it in English whatever the caller reads. */
+    @Test
+    void are_a_page_in_the_language_of_the_reader() {
+        assertThat(doors.as("reader", HttpMethod.GET, "/nothing/at/all")
+                        .header("Accept", "text/html")
+                        .header("Accept-Language", "es-MX"))
+                .hasStatus(404)
+                .bodyText()
+                .contains("<html lang=\"es\">", "404 No encontrado", "no hay nada en esta dirección");
+        assertThat(doors.as("reader", HttpMethod.GET, "/nothing/at/all").header("Accept-Language", "es-MX"))
+                .hasStatus(404)
+                .bodyJson()
+                .extractingPath("$.detail")
+                .isEqualTo("there is nothing at this address");
+    }
+
     @Test
     void of_a_stranger_name_how_to_come_in() {
         MvcTestResult result = doors.stranger(HttpMethod.GET, "/api/v1/alarms").exchange();

@@ -18,6 +18,7 @@ import yardlight.escalation.Stimulus;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.AlarmState;
+import yardlight.escalation.sentence.Sentence;
 import yardlight.gateway.Doors;
 import yardlight.gateway.FakeLane;
 import yardlight.gateway.GatewayTest;
@@ -119,6 +120,21 @@ class StoryPageTest {
                 .bodyText()
                 .contains("That was not done:", "cannot shelve an alarm that is normal", "value=\"welding\"");
         assertThat(post("/acknowledge").exchange()).hasStatus(409).bodyText().contains("That was not done:");
+    }
+
+    @Test
+    void show_why_the_rules_refuse_in_the_language_of_the_reader() {
+        lane.answer = new Answer.Refusal(
+                Sentence.of("cannot", "cannot shelve an alarm that is normal: a/b", "shelve", "normal", "a/b"));
+
+        assertThat(post("/shelve")
+                        .header("Accept-Language", "es")
+                        .param("for", "PT2H")
+                        .param("reason", "soldando")
+                        .exchange())
+                .hasStatus(409)
+                .bodyText()
+                .contains("no se puede aplazar una alarma que está normal: a/b");
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.groups.Tuple.tuple;
 
 import java.time.Instant;
 import org.junit.jupiter.api.Test;
+import org.springframework.context.support.StaticMessageSource;
 import org.springframework.http.HttpStatus;
 import org.springframework.mock.web.MockHttpServletRequest;
 import org.springframework.mock.web.MockHttpServletResponse;
@@ -33,7 +34,8 @@ class PostsTest {
 
     private void refused(Problem problem) throws Exception {
         MockHttpServletRequest request = post();
-        new ProblemWriter(new JsonMapper()).write(problem, request, new MockHttpServletResponse());
+        new ProblemWriter(new JsonMapper(), new StaticMessageSource())
+                .write(problem, request, new MockHttpServletResponse());
         posts.answered(request, "box", problem.status().value());
     }
 

@@ -5,9 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import yardlight.gateway.page.Clockface;
 import yardlight.gateway.page.Tongue;
+import yardlight.gateway.wire.Spans;
 
 /** For how long an alarm may be put aside on the page. */
-final class Spans {
+final class Shelf {
 
     /** The engine allows seven days, and has the last word. */
     private static final List<Duration> OFFERED = List.of(
@@ -21,7 +22,7 @@ final class Spans {
             Duration.ofDays(3),
             Duration.ofDays(7));
 
-    private Spans() {}
+    private Shelf() {}
 
     static List<StorySheet.Span> of(Clockface clock, Tongue tongue) {
         return OFFERED.stream()
@@ -29,7 +30,7 @@ final class Spans {
                         length.toString(),
                         tongue.say(
                                 "story.until",
-                                words(length, tongue),
+                                Spans.words(length, tongue),
                                 clock.read(clock.now().plus(length)))))
                 .toList();
     }
@@ -37,15 +38,5 @@ final class Spans {
     /** One of those that are offered. */
     static Optional<Duration> read(String text) {
         return OFFERED.stream().filter(length -> length.toString().equals(text)).findFirst();
-    }
-
-    /** {@code 30 min}, {@code 2 h}, {@code 3 days}. */
-    static String words(Duration length, Tongue tongue) {
-        if (length.compareTo(Duration.ofHours(1)) < 0) {
-            return length.toMinutes() + " min";
-        }
-        return length.compareTo(Duration.ofDays(2)) < 0
-                ? length.toHours() + " h"
-                : tongue.say("story.days", Long.toString(length.toDays()));
     }
 }
