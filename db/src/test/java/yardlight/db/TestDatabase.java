@@ -63,9 +63,7 @@ public enum TestDatabase {
 
     private static Path newFolder() {
         try {
-            Path folder = Files.createTempDirectory("yardlight");
-            folder.toFile().deleteOnExit();
-            return folder;
+            return Files.createTempDirectory(Path.of("target").toAbsolutePath(), "database");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

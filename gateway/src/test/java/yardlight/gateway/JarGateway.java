@@ -28,10 +28,13 @@ public final class JarGateway implements AutoCloseable {
 
     private JarGateway(int megabytes, Path home, String... more) throws IOException {
         assertThat(JAR).as("the packaged gateway").exists();
-        out = Files.createTempFile("yardlight", ".txt");
+        // One that is killed does not clear up what it has laid down for itself.
+        Path folder = Files.createTempDirectory(Path.of("target").toAbsolutePath(), "jar");
+        out = folder.resolve("out.txt");
         var command = new ArrayList<String>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-Xmx" + megabytes + "m",
+                "-Djava.io.tmpdir=" + folder,
                 "-XX:+UseSerialGC",
                 "-XX:TieredStopAtLevel=1",
                 "-XX:+ExitOnOutOfMemoryError",

@@ -19,7 +19,7 @@ final class Plug {
     private volatile Pty pty;
 
     Plug() throws IOException {
-        folder = Files.createTempDirectory("modem");
+        folder = Files.createTempDirectory(Path.of("target").toAbsolutePath(), "modem");
     }
 
     String name() {

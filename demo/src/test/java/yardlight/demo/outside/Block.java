@@ -37,7 +37,7 @@ final class Block {
     }
 
     void run(Store store, Tally tally) throws IOException, SQLException, InterruptedException {
-        Path home = Files.createTempDirectory("yardlight-killed-");
+        Path home = Files.createTempDirectory(Path.of("target").toAbsolutePath(), "yardlight-killed-");
         int places = rounds * PLACES_EACH;
         try (Inbox inbox = Inbox.quick();
                 Node node = new Node(home, store.anew(), inbox)) {

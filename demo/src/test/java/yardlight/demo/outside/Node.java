@@ -105,7 +105,7 @@ final class Node implements AutoCloseable {
     /** Made once: a start with it takes half the time, and there are many. */
     private static synchronized ClassDataArchive archive() throws IOException, InterruptedException {
         if (archive == null) {
-            Path folder = Files.createTempDirectory("yardlight-outside-");
+            Path folder = Files.createTempDirectory(Path.of("target").toAbsolutePath(), "yardlight-outside-");
             archive = ClassDataArchive.make(Launch.jar(""), folder.resolve("extracted"));
         }
         return archive;

@@ -43,7 +43,7 @@ class SyncedIT {
     @ParameterizedTest
     @EnumSource
     void between_the_request_and_its_202_the_disk_has_answered(Store store) throws Exception {
-        Path home = Files.createTempDirectory("yardlight-synced-");
+        Path home = Files.createTempDirectory(Path.of("target").toAbsolutePath(), "yardlight-synced-");
         Map<String, String> database = store.anew();
         try (Inbox inbox = Inbox.quick();
                 Node node = new Node(home, database, inbox)) {

@@ -68,7 +68,7 @@ final class Trace implements AutoCloseable {
 
     /** Attaches to these processes; comes back when all of them are watched. */
     static Trace of(Collection<Long> processes) throws IOException {
-        Path output = Files.createTempFile("yardlight-", ".strace");
+        Path output = Files.createTempFile(Path.of("target").toAbsolutePath(), "yardlight-", ".strace");
         var command = new ArrayList<>(List.of("strace", "-f", "-yy", "-s", "64", "-e", CALLS, "-o", output.toString()));
         processes.forEach(process -> command.addAll(List.of("-p", process.toString())));
         Process strace = new ProcessBuilder(command).redirectErrorStream(true).start();
