@@ -47,6 +47,31 @@ abstract class KeepingContract {
     }
 
     @Test
+    void secrets_follow_each_other_and_those_that_are_of_no_use_any_more_are_forgotten() {
+        Secrets secrets = context.getBean(Secrets.class);
+        secrets.get("gate", () -> new byte[] {1}, NOW);
+        secrets.get("gates", () -> new byte[] {9}, NOW);
+
+        secrets.add("gate", new byte[] {2}, NOW.plusSeconds(60));
+        secrets.add("gate", new byte[] {3}, NOW.plusSeconds(120));
+        assertThat(secrets.generations("gate"))
+                .extracting(one -> one.content()[0])
+                .containsExactly((byte) 1, (byte) 2, (byte) 3);
+        assertThat(secrets.generations("gate").get(1).from()).isEqualTo(NOW.plusSeconds(60));
+
+        secrets.forgetFollowedBefore("gate", NOW.plusSeconds(61));
+        assertThat(secrets.generations("gate"))
+                .extracting(one -> one.content()[0])
+                .containsExactly((byte) 2, (byte) 3);
+
+        secrets.replace("gate", new byte[] {4}, NOW.plusSeconds(120));
+        assertThat(secrets.generations("gate"))
+                .extracting(one -> one.content()[0])
+                .containsExactly((byte) 4);
+        assertThat(secrets.generations("gates")).hasSize(1);
+    }
+
+    @Test
     void people_are_kept_and_replaced_by_login() {
         People people = context.getBean(People.class);
 

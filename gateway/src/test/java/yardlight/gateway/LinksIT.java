@@ -5,6 +5,7 @@ import static org.awaitility.Awaitility.await;
 
 import java.net.http.HttpResponse;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
@@ -104,7 +105,7 @@ class LinksIT {
 
     @Test
     void have_128_bits_that_nobody_can_guess() {
-        String token = tokens.token("n.1");
+        String token = tokens.token("n.1", Instant.now());
 
         assertThat(Base64.getUrlDecoder().decode(token)).hasSize(16);
         assertThat(web.get("/a/" + "A".repeat(22)).statusCode()).isEqualTo(404);
@@ -112,7 +113,7 @@ class LinksIT {
 
     @Test
     void change_nothing_when_a_scanner_or_a_preview_opens_them() {
-        String link = "/a/" + tokens.token(noticeOf("separator"));
+        String link = "/a/" + tokens.token(noticeOf("separator"), Instant.now());
         var before = everything().toString();
 
         assertThat(web.get(link).statusCode()).isEqualTo(200);
@@ -132,7 +133,7 @@ class LinksIT {
 
     @Test
     void act_for_their_own_notice_and_for_no_other() {
-        String first = "/a/" + tokens.token(noticeOf("heater"));
+        String first = "/a/" + tokens.token(noticeOf("heater"), Instant.now());
         post("gas-line");
 
         assertThat(web.post(first, FORM, "notice=another").statusCode()).isEqualTo(303);
@@ -143,7 +144,7 @@ class LinksIT {
 
     @Test
     void act_once() {
-        String link = "/a/" + tokens.token(noticeOf("flare"));
+        String link = "/a/" + tokens.token(noticeOf("flare"), Instant.now());
         assertThat(web.post(link, FORM, "").statusCode()).isEqualTo(303);
         int lines = jdbc.queryForObject("select count(*) from log_line where what = 'answer'", Integer.class);
         assertThat(lines).isPositive();
@@ -155,9 +156,30 @@ class LinksIT {
         assertThat(web.get(link).body()).contains("Ana Ruelas has it since").doesNotContain("<button");
     }
 
+    /** Made before the key was replaced, followed afterwards; one made afterwards has the other key. */
+    @Test
+    void keep_working_when_another_key_takes_over_and_end_when_it_takes_their_place() {
+        String notice = noticeOf("tank-battery");
+        Instant made = Instant.now();
+        String link = "/a/" + tokens.token(notice, made);
+
+        HttpResponse<String> another = web.post("/api/v1/link-keys", "application/json", "", Web.owner());
+        assertThat(another.statusCode()).isEqualTo(201);
+        Instant from = Instant.parse(Web.json(another).get("from").asString());
+
+        assertThat(tokens.token(notice, from)).isNotEqualTo(tokens.token(notice, made));
+        assertThat(web.get(link).statusCode()).isEqualTo(200);
+
+        String instead = "{\"endOthers\": true}";
+        assertThat(web.post("/api/v1/link-keys", "application/json", instead, Web.owner())
+                        .statusCode())
+                .isEqualTo(201);
+        assertThat(tokens.token(notice, made)).isNotEqualTo(link.substring("/a/".length()));
+    }
+
     @Test
     void are_told_apart_by_their_last_letter() {
-        String token = tokens.token(noticeOf("pit"));
+        String token = tokens.token(noticeOf("pit"), Instant.now());
         char other = token.charAt(0) == 'A' ? 'B' : 'A';
 
         assertThat(web.post("/a/" + other + token.substring(1), FORM, "").statusCode())
@@ -169,11 +191,11 @@ class LinksIT {
     @Test
     void end_after_a_week() {
         String notice = noticeOf("sump");
-        String link = "/a/" + tokens.token(notice);
+        String link = "/a/" + tokens.token(notice, Instant.now());
         jdbc.update(
                 "insert into link (token_hash, notice, expires_at) values (?, ?, dateadd(second, -1,"
                         + " current_timestamp))",
-                tokens.hashFor(notice),
+                tokens.hashFor(notice, Instant.now()),
                 notice);
 
         assertThat(web.get(link).statusCode()).isEqualTo(410);

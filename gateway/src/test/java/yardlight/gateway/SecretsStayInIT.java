@@ -136,7 +136,7 @@ class SecretsStayInIT {
 
     private void markWhatIsKept() {
         for (String notice : jdbc.queryForList("select id from notice", String.class)) {
-            marks.put("the link of notice " + notice, tokens.token(notice));
+            marks.put("the link of notice " + notice, tokens.token(notice, java.time.Instant.now()));
         }
         for (String name : jdbc.queryForList("select name from secret", String.class)) {
             byte[] content = secrets.get(name, () -> new byte[0], java.time.Instant.EPOCH);

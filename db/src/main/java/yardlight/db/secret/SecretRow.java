@@ -27,6 +27,10 @@ class SecretRow {
         this.createdAt = createdAt;
     }
 
+    Secret secret() {
+        return new Secret(content(), createdAt);
+    }
+
     byte[] content() {
         return Base64.getDecoder().decode(content);
     }

@@ -52,7 +52,7 @@ class RecentNotices {
 
     private void read(Instant from) {
         for (Told.Made made : told.made(from)) {
-            byHash.put(tokens.hashFor(made.notice()), made);
+            byHash.put(tokens.hashFor(made.notice(), made.at()), made);
             seen = made.at();
         }
     }

@@ -3,9 +3,8 @@ package yardlight.gateway.link;
 import java.nio.charset.StandardCharsets;
 import java.security.GeneralSecurityException;
 import java.security.MessageDigest;
-import java.security.SecureRandom;
 import java.time.Duration;
-import java.time.InstantSource;
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.Base64;
 import java.util.HexFormat;
@@ -15,7 +14,6 @@ import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
-import yardlight.db.secret.Secrets;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.wording.Links;
 
@@ -40,18 +38,12 @@ public class Tokens implements Links, RealLinks {
     /** In place of a token, and as long in the alphabet of texts, so that it takes the same room. */
     private static final String MASK = "*".repeat(22);
 
-    private final SecretKeySpec key;
+    private final LinkKeys keys;
     private final Optional<String> address;
 
-    Tokens(Secrets secrets, InstantSource clock, @Value("${yardlight.public-url:}") String publicUrl) {
-        this.key = new SecretKeySpec(secrets.get("links", Tokens::fresh, clock.instant()), MAC);
+    Tokens(LinkKeys keys, @Value("${yardlight.public-url:}") String publicUrl) {
+        this.keys = keys;
         this.address = Optional.of(publicUrl.strip().replaceAll("/+$", "")).filter(url -> !url.isEmpty());
-    }
-
-    private static byte[] fresh() {
-        var secret = new byte[32];
-        new SecureRandom().nextBytes(secret);
-        return secret;
     }
 
     /** With a mask in place of the token: what the engine words is stored and shown. */
@@ -62,14 +54,18 @@ public class Tokens implements Links, RealLinks {
 
     @Override
     public String text(Notice notice) {
-        return notice.text().replace(PATH + MASK, PATH + token(notice.id()));
+        return notice.text().replace(PATH + MASK, PATH + token(notice.id(), notice.queuedAt()));
     }
 
-    /** The token of a notice. */
-    public String token(String notice) {
+    /**
+     * The token of a notice.
+     *
+     * @param madeAt when the notice was queued, which says with which key it is made
+     */
+    public String token(String notice, Instant madeAt) {
         try {
             Mac mac = Mac.getInstance(MAC);
-            mac.init(key);
+            mac.init(new SecretKeySpec(keys.at(madeAt), MAC));
             byte[] full = mac.doFinal(notice.getBytes(StandardCharsets.UTF_8));
             return Base64.getUrlEncoder().withoutPadding().encodeToString(Arrays.copyOf(full, BYTES));
         } catch (GeneralSecurityException e) {
@@ -83,8 +79,8 @@ public class Tokens implements Links, RealLinks {
     }
 
     /** Under which hash the link of a notice is stored. */
-    public String hashFor(String notice) {
-        return sha256(token(notice));
+    public String hashFor(String notice, Instant madeAt) {
+        return sha256(token(notice, madeAt));
     }
 
     private static String sha256(String token) {

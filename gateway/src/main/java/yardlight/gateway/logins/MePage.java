@@ -62,9 +62,18 @@ class MePage {
         return "redirect:/me?changed";
     }
 
-    /** Ends all of their sessions but the one that this comes from. */
+    /** Ends all of their sessions but the one that this comes from; who found it open cannot. */
     @PostMapping("/sessions")
-    String endOthers(HttpServletRequest request, Principal login) {
+    String endOthers(
+            @RequestParam(defaultValue = "") String current,
+            Model model,
+            HttpServletRequest request,
+            HttpServletResponse response,
+            Principal login) {
+        if (!own.is(login.getName(), current, request)) {
+            response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+            return page(Map.of("end", "me.current.wrong"), model, request, login);
+        }
         sittings.endOthers(login.getName(), request);
         return "redirect:/me?ended";
     }

@@ -1,6 +1,9 @@
 package yardlight.gateway.passkeys;
 
+import jakarta.servlet.http.HttpServletResponse;
 import java.util.Set;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.security.authentication.ProviderManager;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
@@ -19,7 +22,9 @@ import org.springframework.security.web.webauthn.management.Webauthn4JRelyingPar
 import org.springframework.security.web.webauthn.registration.PublicKeyCredentialCreationOptionsFilter;
 import org.springframework.security.web.webauthn.registration.WebAuthnRegistrationFilter;
 import org.springframework.stereotype.Component;
+import yardlight.gateway.people.Confirmed;
 import yardlight.gateway.people.MoreWaysIn;
+import yardlight.gateway.problem.CookieNames;
 
 /**
  * Adds passkeys to the door for people. The filters are Spring Security's own, put together here and not by its configurer,
@@ -29,14 +34,25 @@ import yardlight.gateway.people.MoreWaysIn;
 @Component
 class PasskeyWay implements MoreWaysIn {
 
+    private static final Logger LOG = LoggerFactory.getLogger(PasskeyWay.class);
+
     private final PasskeyAddress address;
     private final StoredLogins logins;
     private final StoredCredentials credentials;
+    private final Confirmed confirmed;
+    private final CookieNames cookies;
 
-    PasskeyWay(PasskeyAddress address, StoredLogins logins, StoredCredentials credentials) {
+    PasskeyWay(
+            PasskeyAddress address,
+            StoredLogins logins,
+            StoredCredentials credentials,
+            Confirmed confirmed,
+            CookieNames cookies) {
         this.address = address;
         this.logins = logins;
         this.credentials = credentials;
+        this.confirmed = confirmed;
+        this.cookies = cookies;
     }
 
     @Override
@@ -45,10 +61,11 @@ class PasskeyWay implements MoreWaysIn {
             return;
         }
         Webauthn4JRelyingPartyOperations party = party();
-        var tries = new Tries();
+        var tries = new Tries(cookies);
         var asks = new PublicKeyCredentialRequestOptionsFilter(party);
         asks.setRequestOptionsRepository(tries);
         http.addFilterBefore(signIn(party, tries, door), BasicAuthenticationFilter.class)
+                .addFilterAfter(new ConfirmedFirst(confirmed), AuthorizationFilter.class)
                 .addFilterAfter(asks, AuthorizationFilter.class)
                 .addFilterAfter(new PublicKeyCredentialCreationOptionsFilter(party), AuthorizationFilter.class)
                 .addFilterAfter(registration(party), AuthorizationFilter.class);
@@ -80,6 +97,13 @@ class PasskeyWay implements MoreWaysIn {
         filter.setRequestOptionsRepository(tries);
         filter.setSessionAuthenticationStrategy(new ChangeSessionIdAuthenticationStrategy());
         filter.setAuthenticationSuccessHandler(door.then(answer));
+        filter.setAuthenticationFailureHandler((request, response, thrown) -> {
+            LOG.warn(
+                    "a passkey from {} was refused: {}",
+                    request.getRemoteAddr(),
+                    thrown.getClass().getSimpleName());
+            response.setStatus(HttpServletResponse.SC_UNAUTHORIZED);
+        });
         return filter;
     }
 

@@ -13,6 +13,7 @@ import org.springframework.http.ResponseCookie;
 import org.springframework.security.web.webauthn.api.PublicKeyCredentialRequestOptions;
 import org.springframework.security.web.webauthn.authentication.PublicKeyCredentialRequestOptionsRepository;
 import org.springframework.web.util.WebUtils;
+import yardlight.gateway.problem.CookieNames;
 
 /**
  * What strangers were asked to sign. Kept for five minutes and for one answer, a thousand at most, and not in a session: a
@@ -20,13 +21,17 @@ import org.springframework.web.util.WebUtils;
  */
 final class Tries implements PublicKeyCredentialRequestOptionsRepository {
 
-    private static final String COOKIE = "passkey-try";
     private static final Duration LIFE = Duration.ofMinutes(5);
     private static final int BYTES = 16;
 
+    private final String name;
     private final SecureRandom random = new SecureRandom();
     private final Cache<String, PublicKeyCredentialRequestOptions> open =
             Caffeine.newBuilder().maximumSize(1_000).expireAfterWrite(LIFE).build();
+
+    Tries(CookieNames names) {
+        this.name = names.of("passkey-try");
+    }
 
     @Override
     public void save(
@@ -37,8 +42,8 @@ final class Tries implements PublicKeyCredentialRequestOptionsRepository {
             random.nextBytes(bytes);
             String id = Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
             open.put(id, options);
-            String cookie = ResponseCookie.from(COOKIE, id)
-                    .path(request.getContextPath() + "/login")
+            String cookie = ResponseCookie.from(name, id)
+                    .path(request.getContextPath() + "/")
                     .maxAge(LIFE)
                     .httpOnly(true)
                     .secure(request.isSecure())
@@ -55,7 +60,7 @@ final class Tries implements PublicKeyCredentialRequestOptionsRepository {
         return cookie(request).map(id -> open.asMap().remove(id)).orElse(null);
     }
 
-    private static Optional<String> cookie(HttpServletRequest request) {
-        return Optional.ofNullable(WebUtils.getCookie(request, COOKIE)).map(cookie -> cookie.getValue());
+    private Optional<String> cookie(HttpServletRequest request) {
+        return Optional.ofNullable(WebUtils.getCookie(request, name)).map(cookie -> cookie.getValue());
     }
 }

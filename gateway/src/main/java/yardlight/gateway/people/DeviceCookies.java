@@ -17,6 +17,7 @@ import org.springframework.http.HttpHeaders;
 import org.springframework.http.ResponseCookie;
 import org.springframework.stereotype.Component;
 import yardlight.db.secret.Secrets;
+import yardlight.gateway.problem.CookieNames;
 
 /**
  * Marks a browser in which somebody has signed in, as OWASP's "Slow Down Online Guessing Attacks with Device Cookies" has
@@ -37,9 +38,11 @@ class DeviceCookies {
     private static final Base64.Encoder LETTERS = Base64.getUrlEncoder().withoutPadding();
 
     private final SecretKeySpec key;
+    private final CookieNames names;
     private final SecureRandom random = new SecureRandom();
 
-    DeviceCookies(Secrets secrets, InstantSource clock) {
+    DeviceCookies(Secrets secrets, CookieNames names, InstantSource clock) {
+        this.names = names;
         this.key = new SecretKeySpec(secrets.get("devices", DeviceCookies::fresh, clock.instant()), ALGORITHM);
     }
 
@@ -62,7 +65,7 @@ class DeviceCookies {
         var bytes = new byte[NONCE];
         random.nextBytes(bytes);
         String nonce = LETTERS.encodeToString(bytes);
-        String cookie = ResponseCookie.from(PREFIX + login, nonce + "." + mac(login, nonce))
+        String cookie = ResponseCookie.from(names.of(PREFIX + login), nonce + "." + mac(login, nonce))
                 .path(request.getContextPath() + "/")
                 .maxAge(LIFE)
                 .httpOnly(true)

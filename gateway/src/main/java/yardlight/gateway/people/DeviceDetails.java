@@ -23,8 +23,9 @@ final class DeviceDetails extends WebAuthenticationDetails {
         super(request);
         Cookie[] all = request.getCookies() == null ? new Cookie[0] : request.getCookies();
         for (Cookie cookie : all) {
-            if (cookie.getName().startsWith(DeviceCookies.PREFIX) && cookies.size() < MOST) {
-                cookies.put(cookie.getName().substring(DeviceCookies.PREFIX.length()), cookie.getValue());
+            int name = cookie.getName().indexOf(DeviceCookies.PREFIX);
+            if (name >= 0 && cookies.size() < MOST) {
+                cookies.put(cookie.getName().substring(name + DeviceCookies.PREFIX.length()), cookie.getValue());
             }
         }
         this.agent = shortened(request.getHeader(HttpHeaders.USER_AGENT), LONGEST_AGENT);

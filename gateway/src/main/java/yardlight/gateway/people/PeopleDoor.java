@@ -21,9 +21,13 @@ import org.springframework.security.web.authentication.AuthenticationFailureHand
 import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
 import org.springframework.security.web.authentication.SimpleUrlAuthenticationFailureHandler;
 import org.springframework.security.web.authentication.SimpleUrlAuthenticationSuccessHandler;
+import org.springframework.security.web.authentication.logout.HeaderWriterLogoutHandler;
+import org.springframework.security.web.authentication.logout.LogoutHandler;
 import org.springframework.security.web.context.SecurityContextHolderFilter;
 import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
+import org.springframework.security.web.header.writers.ClearSiteDataHeaderWriter;
 import org.springframework.security.web.savedrequest.NullRequestCache;
+import yardlight.gateway.problem.CookieNames;
 import yardlight.gateway.problem.Reader;
 import yardlight.gateway.problem.Refusals;
 import yardlight.gateway.problem.SafeHeaders;
@@ -33,11 +37,17 @@ import yardlight.gateway.problem.SafeHeaders;
 class PeopleDoor {
 
     private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS", "TRACE");
-    /** Pages that change the setup, and the forms that lead there. */
+
     private static final String[] FILES = {
         "/calm.js", "/passkey.js", "/phone.js", "/phone-worker.js", "/phone-app.json", "/webjars/**"
     };
 
+    /** Who may come in, and with what. */
+    private static final String[] KEYS = {
+        "/api/v1/boxes/**", "/api/v1/link-keys", "/api/v1/logins/**", "/api/v1/invitations/**", "/logins/**"
+    };
+
+    /** Pages that change the setup, and the forms that lead there. */
     private static final String[] SETUP_PAGES = {
         "/new-person",
         "/people/*/edit",
@@ -47,6 +57,10 @@ class PeopleDoor {
         "/turns/*/swap/**",
         "/sites/*/points/**"
     };
+
+    /** Only what the browser keeps of pages: to clear its storage would take a phone's subscription to push along. */
+    private static final LogoutHandler CLEARED =
+            new HeaderWriterLogoutHandler(new ClearSiteDataHeaderWriter(ClearSiteDataHeaderWriter.Directive.CACHE));
 
     private static final String OWNER = "OWNER";
     private static final String HAND = "HAND";
@@ -70,6 +84,7 @@ class PeopleDoor {
             OpenSittings sittings,
             Arrival arrival,
             ObjectProvider<MoreWaysIn> more,
+            CookieNames cookies,
             Refusals refusals) {
         AuthenticationEntryPoint api = refusals.challenge("Basic realm=\"Yardlight\"", "this needs a login");
         AuthenticationEntryPoint page = new LoginUrlAuthenticationEntryPoint("/login");
@@ -77,8 +92,8 @@ class PeopleDoor {
         return http.authenticationManager(signIn)
                 .authorizeHttpRequests(PeopleDoor::rights)
                 .headers(SafeHeaders::setWithScripts)
-                .csrf(csrf ->
-                        csrf.csrfTokenRepository(tokens()).requireCsrfProtectionMatcher(PeopleDoor::couldBeForged))
+                .csrf(csrf -> csrf.csrfTokenRepository(tokens(cookies))
+                        .requireCsrfProtectionMatcher(PeopleDoor::couldBeForged))
                 .requestCache(cache -> cache.requestCache(new NullRequestCache()))
                 .addFilterAfter(new SittingFilter(sittings), SecurityContextHolderFilter.class)
                 .httpBasic(basic -> basic.authenticationEntryPoint(api).authenticationDetailsSource(DeviceDetails::new))
@@ -88,6 +103,7 @@ class PeopleDoor {
                         .failureHandler(failure(api))
                         .permitAll())
                 .logout(logout -> logout.addLogoutHandler((request, response, who) -> arrival.leave(request))
+                        .addLogoutHandler(CLEARED)
                         .logoutSuccessUrl("/login?out")
                         .permitAll())
                 .exceptionHandling(handling -> handling.accessDeniedHandler(refusals.forbidden())
@@ -117,8 +133,7 @@ class PeopleDoor {
         requests.requestMatchers(HttpMethod.PUT, "/api/v1/setup").hasRole(OWNER);
         requests.requestMatchers(HttpMethod.POST, "/phone/**").hasRole(OWNER);
         requests.requestMatchers("/phone").hasRole(HAND);
-        requests.requestMatchers("/api/v1/boxes/**", "/api/v1/logins/**", "/api/v1/invitations/**", "/logins/**")
-                .hasRole(OWNER);
+        requests.requestMatchers(KEYS).hasRole(OWNER);
         requests.requestMatchers(HttpMethod.POST, "/boxes/**").hasRole(OWNER);
         requests.requestMatchers("/start", "/start/**").hasRole(OWNER);
         requests.requestMatchers(HttpMethod.POST, "/api/v1/alarms/*/reset", "/alarms/*/reset", "/sites/**")
@@ -150,8 +165,9 @@ class PeopleDoor {
     }
 
     /** In a cookie, so that a stranger who looks at the sign-in makes no session. */
-    private static CookieCsrfTokenRepository tokens() {
+    private static CookieCsrfTokenRepository tokens(CookieNames cookies) {
         var tokens = new CookieCsrfTokenRepository();
+        tokens.setCookieName(cookies.of("XSRF-TOKEN"));
         tokens.setCookieCustomizer(cookie -> cookie.sameSite("Lax"));
         return tokens;
     }

@@ -7,6 +7,8 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.security.authentication.AuthenticationProvider;
 import org.springframework.security.authentication.BadCredentialsException;
 import org.springframework.security.authentication.LockedException;
@@ -23,6 +25,7 @@ import yardlight.escalation.alarm.AlarmKey;
  */
 final class WrongPasswords implements AuthenticationProvider {
 
+    private static final Logger LOG = LoggerFactory.getLogger(WrongPasswords.class);
     private static final int FREE = 10;
     private static final int FREE_TOGETHER = 60;
     private static final int FREE_ACCOUNT = 100;
@@ -88,6 +91,9 @@ final class WrongPasswords implements AuthenticationProvider {
             return provider.authenticate(claim);
         } catch (BadCredentialsException wrong) {
             counted.forEach(bucket -> bucket.tryConsume(1));
+            boolean spent = counted.stream().anyMatch(bucket -> bucket.getAvailableTokens() < 1);
+            String more = spent ? "; further ones have to wait" : "";
+            LOG.warn("a wrong password for {} from {}{}", claim.getName(), address(claim), more);
             throw wrong;
         }
     }

@@ -33,7 +33,7 @@ class RecentNoticesTest {
     @BeforeEach
     void made_before_the_clock_was_set_back() {
         made("recent.1", NOW);
-        assertThat(recent.byHash(tokens.hashFor("recent.1"), NOW)).isPresent();
+        assertThat(recent.byHash(tokens.hashFor("recent.1", NOW), NOW)).isPresent();
     }
 
     @AfterEach
@@ -45,26 +45,26 @@ class RecentNoticesTest {
     void are_found_when_they_were_made_after_the_clock_was_set_back() {
         made("recent.2", BACK);
 
-        assertThat(recent.byHash(tokens.hashFor("recent.2"), BACK)).isPresent();
-        assertThat(recent.byHash(tokens.hashFor("recent.1"), BACK)).isPresent();
+        assertThat(recent.byHash(tokens.hashFor("recent.2", NOW), BACK)).isPresent();
+        assertThat(recent.byHash(tokens.hashFor("recent.1", NOW), BACK)).isPresent();
     }
 
     @Test
     void are_found_when_a_gateway_whose_clock_is_behind_made_them() {
         made("recent.3", NOW.minusSeconds(30));
 
-        assertThat(recent.byHash(tokens.hashFor("recent.3"), NOW.plusSeconds(1)))
+        assertThat(recent.byHash(tokens.hashFor("recent.3", NOW), NOW.plusSeconds(1)))
                 .isPresent();
     }
 
     @Test
     void are_read_again_for_guesses_once_a_minute_only() {
-        recent.byHash(tokens.hashFor("guess"), NOW);
+        recent.byHash(tokens.hashFor("guess", NOW), NOW);
         made("recent.4", NOW.minusSeconds(30));
 
-        assertThat(recent.byHash(tokens.hashFor("recent.4"), NOW.plusSeconds(59)))
+        assertThat(recent.byHash(tokens.hashFor("recent.4", NOW), NOW.plusSeconds(59)))
                 .isEmpty();
-        assertThat(recent.byHash(tokens.hashFor("recent.4"), NOW.plusSeconds(60)))
+        assertThat(recent.byHash(tokens.hashFor("recent.4", NOW), NOW.plusSeconds(60)))
                 .isPresent();
     }
 
@@ -73,8 +73,9 @@ class RecentNoticesTest {
     void are_forgotten_when_their_links_have_ended() {
         Instant end = NOW.plus(Tokens.LIFE);
 
-        assertThat(recent.byHash(tokens.hashFor("recent.1"), end)).isPresent();
-        assertThat(recent.byHash(tokens.hashFor("recent.1"), end.plusMillis(1))).isEmpty();
+        assertThat(recent.byHash(tokens.hashFor("recent.1", NOW), end)).isPresent();
+        assertThat(recent.byHash(tokens.hashFor("recent.1", NOW), end.plusMillis(1)))
+                .isEmpty();
     }
 
     private void made(String id, Instant at) {

@@ -67,7 +67,13 @@ class MePageTest {
         Visitor elsewhere = new Visitor(doors, "198.51.100.44").signIn("quinn", PASSWORD);
         assertThat(here.get("/me")).bodyText().contains("198.51.100.43", "198.51.100.44", "Lantern/1.0");
 
-        assertThat(here.post("/me/sessions")).hasHeader("Location", "/me?ended");
+        assertThat(here.post("/me/sessions", "current", "not this one at all"))
+                .hasStatus(422)
+                .bodyText()
+                .contains("id=\"end-wrong\"");
+        assertThat(elsewhere.isIn()).isTrue();
+
+        assertThat(here.post("/me/sessions", "current", PASSWORD)).hasHeader("Location", "/me?ended");
 
         assertThat(elsewhere.isIn()).isFalse();
         assertThat(here.get("/me")).hasStatus(200).bodyText().doesNotContain("198.51.100.44");

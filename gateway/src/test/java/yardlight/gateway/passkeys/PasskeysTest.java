@@ -68,6 +68,13 @@ class PasskeysTest {
     void are_added_by_whoever_is_signed_in_and_by_nobody_else() {
         Visitor hand = new Visitor(doors, "198.51.100.70").signIn("hand", GatewayTest.PASSWORD);
 
+        assertThat(hand.post("/webauthn/register/options")).hasStatus(403);
+        assertThat(hand.post("/webauthn/register")).hasStatus(403);
+        assertThat(hand.post("/me/passkeys/confirm", "current", "not this one at all"))
+                .hasStatus(422);
+        assertThat(hand.post("/webauthn/register/options")).hasStatus(403);
+        confirm(hand);
+
         assertThat(hand.post("/webauthn/register/options"))
                 .hasStatus(200)
                 .bodyText()
@@ -79,16 +86,43 @@ class PasskeysTest {
     @Test
     void of_somebody_else_cannot_be_removed() {
         Visitor hand = new Visitor(doors, "198.51.100.71").signIn("hand", GatewayTest.PASSWORD);
+        confirm(hand);
         hand.post("/webauthn/register/options");
         String handle = passkeys.handle("hand").orElseThrow();
         passkeys.keep(passkey("one-of-hands", handle));
         Visitor reader = new Visitor(doors, "198.51.100.72").signIn("reader", GatewayTest.PASSWORD);
+        confirm(reader);
         reader.post("/webauthn/register/options");
 
         assertThat(reader.post("/me/passkeys/remove", "id", "one-of-hands")).hasStatus(404);
         assertThat(hand.get("/me/passkeys")).bodyText().contains("the shop tablet");
         assertThat(hand.post("/me/passkeys/remove", "id", "one-of-hands")).hasStatus(302);
         assertThat(passkeys.of(handle)).isEmpty();
+    }
+
+    @Test
+    void are_removed_by_whoever_gave_their_password_a_moment_ago_and_by_nobody_who_found_the_page_open() {
+        Visitor hand = new Visitor(doors, "198.51.100.74").signIn("hand", GatewayTest.PASSWORD);
+        confirm(hand);
+        hand.post("/webauthn/register/options");
+        passkeys.keep(passkey("two-of-hands", passkeys.handle("hand").orElseThrow()));
+        Visitor found = new Visitor(doors, "198.51.100.75").signIn("hand", GatewayTest.PASSWORD);
+
+        assertThat(found.get("/me/passkeys"))
+                .bodyText()
+                .contains("your password once more")
+                .doesNotContain("Remove the");
+        assertThat(found.post("/me/passkeys/confirm", "current", "not this one at all"))
+                .hasStatus(422)
+                .bodyText()
+                .contains("id=\"current-wrong\"");
+        assertThat(found.post("/me/passkeys/remove", "id", "two-of-hands")).hasStatus(403);
+        assertThat(hand.post("/me/passkeys/remove", "id", "two-of-hands")).hasStatus(302);
+    }
+
+    private static void confirm(Visitor visitor) {
+        assertThat(visitor.post("/me/passkeys/confirm", "current", GatewayTest.PASSWORD))
+                .hasStatus(302);
     }
 
     @Test

@@ -60,6 +60,7 @@ class RightsTest {
         decided.put("GET /api/v1/boxes/{box}/keys", Who.OWNER);
         decided.put("POST /api/v1/boxes/{box}/keys", Who.OWNER);
         decided.put("DELETE /api/v1/boxes/{box}/keys/{key}", Who.OWNER);
+        decided.put("POST /api/v1/link-keys", Who.OWNER);
         decided.put("GET /api/v1/lines", Who.READER_UP);
         decided.put("POST /api/v1/contacts/{id}/lines/{line}/test", Who.HAND_UP);
         decided.put("GET /api/v1/alarms", Who.READER_UP);
@@ -126,6 +127,7 @@ class RightsTest {
         decided.put("POST /join/{token}", Who.ANYBODY);
         decided.put("GET /me/passkeys", Who.READER_UP);
         decided.put("POST /me/passkeys/remove", Who.READER_UP);
+        decided.put("POST /me/passkeys/confirm", Who.READER_UP);
         return decided;
     }
 

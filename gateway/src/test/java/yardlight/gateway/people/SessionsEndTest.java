@@ -9,6 +9,7 @@ import java.time.InstantSource;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
 import org.springframework.boot.web.server.autoconfigure.ServerProperties;
+import org.springframework.http.HttpMethod;
 import org.springframework.mock.web.MockHttpServletRequest;
 import org.springframework.mock.web.MockHttpSession;
 import yardlight.db.person.Sittings;
@@ -81,6 +82,14 @@ class SessionsEndTest {
 
         assertThat(session.isInvalid()).isTrue();
         assertThat(sittings.all()).noneMatch(one -> one.address().equals("198.51.100.51"));
+    }
+
+    /** OWASP ASVS 5.0, 14.3.1. Browsers heed it over TLS only. */
+    @Test
+    void and_the_browser_forgets_what_it_kept_of_pages() {
+        assertThat(doors.stranger(HttpMethod.POST, "/logout").secure(true))
+                .hasStatus(302)
+                .hasHeader("Clear-Site-Data", "\"cache\"");
     }
 
     @Test

@@ -84,7 +84,10 @@ class CertificateFilesIT {
                 .contains("max-age=31536000 ; includeSubDomains");
         assertThat(page.headers().allValues("Set-Cookie"))
                 .isNotEmpty()
-                .allSatisfy(cookie -> assertThat(cookie).contains("Secure", "HttpOnly", "SameSite=Lax"));
+                .allSatisfy(cookie -> assertThat(cookie)
+                        .startsWith("__Host-XSRF-TOKEN=")
+                        .contains("Secure", "HttpOnly", "SameSite=Lax", "Path=/")
+                        .doesNotContain("Domain"));
     }
 
     @Test
