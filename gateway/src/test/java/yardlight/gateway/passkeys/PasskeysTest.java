@@ -9,6 +9,7 @@ import org.springframework.test.web.servlet.assertj.MvcTestResult;
 import yardlight.db.passkey.Passkey;
 import yardlight.db.passkey.Passkeys;
 import yardlight.gateway.Doors;
+import yardlight.gateway.FormToken;
 import yardlight.gateway.GatewayTest;
 import yardlight.gateway.TestGateway;
 import yardlight.gateway.Visitor;
@@ -118,6 +119,19 @@ class PasskeysTest {
                 .contains("id=\"current-wrong\"");
         assertThat(found.post("/me/passkeys/remove", "id", "two-of-hands")).hasStatus(403);
         assertThat(hand.post("/me/passkeys/remove", "id", "two-of-hands")).hasStatus(302);
+    }
+
+    @Test
+    void are_not_added_in_a_session_by_a_password_that_is_only_sent_along() {
+        Visitor hand = new Visitor(doors, "198.51.100.76").signIn("hand", GatewayTest.PASSWORD);
+        FormToken token = FormToken.of(hand.get("/login"), hand.cookie("XSRF-TOKEN"));
+
+        assertThat(doors.stranger(HttpMethod.POST, "/webauthn/register/options")
+                        .session(hand.session())
+                        .header("Authorization", "Basic aGFuZDp3cm9uZw==")
+                        .cookie(token.cookie())
+                        .header("X-XSRF-TOKEN", token.value()))
+                .hasStatus(403);
     }
 
     private static void confirm(Visitor visitor) {

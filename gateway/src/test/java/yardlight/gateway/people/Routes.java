@@ -34,6 +34,7 @@ record Routes(ApplicationContext context) {
             Map.entry("AnonymousAuthenticationFilter", List.of()),
             Map.entry("AuthorizationFilter", List.of()),
             Map.entry("BasicAuthenticationFilter", List.of()),
+            Map.entry("ConfirmedFirst", List.of()),
             Map.entry("CsrfFilter", List.of()),
             Map.entry("DisableEncodeUrlFilter", List.of()),
             Map.entry("ExceptionTranslationFilter", List.of()),
