@@ -176,11 +176,10 @@ final class Draft implements Situation {
                 .orElse(PeopleNow.EVERYBODY_ONCE);
     }
 
-    /** The finished decision. A refusal changes nothing and leaves only its line in the log. */
+    /** The finished decision. */
     Decision decision(Answer answer) {
         if (answer instanceof Answer.Refusal refusal) {
-            var none = new Changes(List.of(), List.of(), List.of(), List.of(), List.of(), Map.of());
-            return new Decision(none, List.of(new Entry(Entry.What.REFUSED, Map.of(), refusal.reason())), answer);
+            return Decision.refused(refusal);
         }
         var changes = new Changes(
                 List.copyOf(alarms.values()),
