@@ -17,6 +17,9 @@ module yardlight.escalation {
     exports yardlight.escalation.reply;
     exports yardlight.escalation.roster;
     exports yardlight.escalation.sentence;
+    exports yardlight.escalation.runtime;
     exports yardlight.escalation.setup;
+    exports yardlight.escalation.tank;
+    exports yardlight.escalation.trend;
     exports yardlight.escalation.wording;
 }

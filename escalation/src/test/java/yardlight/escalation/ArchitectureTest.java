@@ -37,6 +37,9 @@ class ArchitectureTest {
             Map.entry("alarm", List.of()),
             Map.entry("heartbeat", List.of("alarm", "setup")),
             Map.entry("walltime", List.of()),
+            Map.entry("trend", List.of()),
+            Map.entry("tank", List.of("trend")),
+            Map.entry("runtime", List.of("trend")),
             Map.entry("reply", List.of()),
             Map.entry("roster", List.of("walltime")),
             Map.entry("ladder", List.of("alarm")),
@@ -46,7 +49,10 @@ class ArchitectureTest {
             Map.entry("reading", List.of()),
             Map.entry("limit", List.of("reading")),
             Map.entry("sentence", List.of()),
-            Map.entry("setup", List.of("alarm", "quiet", "roster", "ladder", "limit", "proof", "sentence")),
+            Map.entry(
+                    "setup",
+                    List.of(
+                            "alarm", "quiet", "roster", "ladder", "limit", "proof", "runtime", "sentence", "tank", "trend")),
             Map.entry("wording", List.of("alarm", "setup")));
 
     /** Each answers differently from call to call or from machine to machine. */
