@@ -3,13 +3,17 @@ package yardlight.escalation;
 import java.util.List;
 import java.util.Optional;
 import yardlight.escalation.alarm.Alarm;
+import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.heartbeat.Path;
+import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.setup.Box;
+import yardlight.escalation.setup.Point;
 import yardlight.escalation.setup.Site;
 import yardlight.escalation.wording.Circumstance;
 
-/** Gathers what a text says beside the numbers of an alarm: who else is silent, and whether the tanks fill. */
+/** Gathers what a text says beside the numbers of an alarm: who else is silent, whether the tanks fill, and what the
+ * readings say. */
 final class Circumstances {
 
     private final Draft draft;
@@ -26,7 +30,21 @@ final class Circumstances {
                         .filter(site -> site.empties().contains(feed))
                         .isPresent())
                 .flatMap(feed -> new FeedsNow(draft).filling(alarm.key().site()));
-        return new Circumstance(filling, new Silences(draft).behind(alarm.key()).flatMap(this::shared));
+        return new Circumstance(filling, new Silences(draft).behind(alarm.key()).flatMap(this::shared), found(alarm));
+    }
+
+    /** What the readings of the point have to say, if it was they that began it. */
+    private Optional<Circumstance.Found> found(Alarm alarm) {
+        AlarmKey key = alarm.key();
+        Point point = draft.setup().point(key.site(), key.point());
+        boolean ours = alarm.active()
+                && point.gauged()
+                && draft.gauge(new Gauge.Key(key.site(), key.point())).holds(key.condition());
+        return ours
+                ? Optional.of(new Circumstance.Found(Optional.of(point)
+                        .filter(any -> key.condition().equals(Tanks.OVERFLOW))
+                        .flatMap(any -> new Tanks(draft).outlook(any, draft.now()))))
+                : Optional.empty();
     }
 
     private Optional<Circumstance.Shared> shared(Absence absence) {

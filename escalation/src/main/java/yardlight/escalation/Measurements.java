@@ -9,6 +9,7 @@ import java.util.Optional;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Measured;
+import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.alarm.Report;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.limit.Conditions;
@@ -46,6 +47,7 @@ final class Measurements {
             if (point.gauged()) {
                 Gauge before = draft.gauge(new Gauge.Key(reading.site(), reading.point()));
                 put(Watching.take(before, point.rules(), box.id(), reading, draft.now()), found);
+                new Equipments(draft).look(point, reading, step -> put(step, found));
             }
         });
         tell(found, box.site());
@@ -115,9 +117,12 @@ final class Measurements {
         for (Point old : before.points()) {
             Point now = draft.setup().point(old.site(), old.id());
             Gauge gauge = draft.gauge(new Gauge.Key(old.site(), old.id()));
-            if (!old.rules().equals(now.rules()) && gauge.readAt().isPresent()) {
+            boolean changed =
+                    !old.rules().equals(now.rules()) || !old.equipment().equals(now.equipment());
+            if (changed && gauge.readAt().isPresent()) {
                 var found = new ArrayList<Found>();
                 put(Watching.changed(gauge, old.rules(), now.rules(), draft.now()), found);
+                put(new Equipments(draft).changed(now), found);
                 if (draft.setup().site(old.site()).isPresent()) {
                     tell(found, old.site());
                 }
@@ -138,7 +143,17 @@ final class Measurements {
                             .or(() -> setup.point(
                                             gauge.key().site(), gauge.key().point())
                                     .unit());
-            return new Measured(finding.value(), finding.limit(), unit, Optional.empty());
+            return new Measured(finding.value(), finding.limit(), unit, finding.text());
+        }
+
+        /** A tank that runs over is critical, unless somebody thinks otherwise of the point. */
+        private Optional<Priority> priority(Setup setup) {
+            boolean said = setup.point(gauge.key().site(), gauge.key().point())
+                    .priority()
+                    .isPresent();
+            return finding.condition().equals(Tanks.OVERFLOW) && !said
+                    ? Optional.of(Priority.CRITICAL)
+                    : Optional.empty();
         }
 
         /** Readings that are missing and come again are a matter of the gateway's own clock. */
@@ -148,7 +163,7 @@ final class Measurements {
                     key(),
                     missing ? Optional.empty() : gauge.box(),
                     finding.holds(),
-                    Optional.empty(),
+                    priority(setup),
                     measured(setup),
                     missing ? now : finding.at(),
                     false);

@@ -92,7 +92,7 @@ final class SharedFeeds {
                 feeds.iterator().next().orElseThrow(),
                 subjects.stream().map(Subject::site).toList(),
                 since);
-        var circumstance = new Circumstance(Optional.empty(), Optional.of(shared));
+        var circumstance = new Circumstance(Optional.empty(), Optional.of(shared), Optional.empty());
         return List.of(new Subject(first.site(), first.point(), first.alarm(), circumstance));
     }
 

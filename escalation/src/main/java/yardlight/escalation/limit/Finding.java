@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param limit what that was held against
  * @param unit of both; empty for the point's own
  * @param at when it was found, the time of the reading
+ * @param text what was found in words, up to 200 characters
  */
 public record Finding(
         String condition,
@@ -21,4 +22,18 @@ public record Finding(
         Optional<BigDecimal> value,
         Optional<BigDecimal> limit,
         Optional<String> unit,
-        Instant at) {}
+        Instant at,
+        Optional<String> text) {
+
+    /** Without words. */
+    public Finding(
+            String condition,
+            boolean holds,
+            boolean turned,
+            Optional<BigDecimal> value,
+            Optional<BigDecimal> limit,
+            Optional<String> unit,
+            Instant at) {
+        this(condition, holds, turned, value, limit, unit, at, Optional.empty());
+    }
+}

@@ -36,6 +36,11 @@ public record PumpRules(
         }
     }
 
+    /** Whether it does something to what this point reads. */
+    public boolean reaches(String point) {
+        return empties.equals(Optional.of(point)) || pressure.equals(Optional.of(point));
+    }
+
     public boolean runs(double reading) {
         return reading >= on;
     }

@@ -20,6 +20,7 @@ import yardlight.escalation.limit.Rules;
  *     suppressed by design: a pump that stands still while its power is off is one cause, not two
  * @param inService false while somebody works on it
  * @param rules what its readings are held against
+ * @param equipment what its readings are of
  */
 public record Point(
         String id,
@@ -30,7 +31,22 @@ public record Point(
         Timing timing,
         Set<String> suppressedWhile,
         boolean inService,
-        Rules rules) {
+        Rules rules,
+        Equipment equipment) {
+
+    /** A point whose readings are only held against rules. */
+    public Point(
+            String id,
+            String site,
+            String name,
+            Optional<String> unit,
+            Optional<Priority> priority,
+            Timing timing,
+            Set<String> suppressedWhile,
+            boolean inService,
+            Rules rules) {
+        this(id, site, name, unit, priority, timing, suppressedWhile, inService, rules, Equipment.NONE);
+    }
 
     /** A point of which no readings are expected. */
     public Point(
@@ -52,22 +68,27 @@ public record Point(
 
     /** The same with other rules for its readings. */
     public Point with(Rules others) {
-        return new Point(id, site, name, unit, priority, timing, suppressedWhile, inService, others);
+        return new Point(id, site, name, unit, priority, timing, suppressedWhile, inService, others, equipment);
     }
 
     /** The same with other delays. */
     public Point with(Timing other) {
-        return new Point(id, site, name, unit, priority, other, suppressedWhile, inService, rules);
+        return new Point(id, site, name, unit, priority, other, suppressedWhile, inService, rules, equipment);
+    }
+
+    /** The same as the reader of other equipment. */
+    public Point with(Equipment others) {
+        return new Point(id, site, name, unit, priority, timing, suppressedWhile, inService, rules, others);
     }
 
     /** Whether anything of its readings has to be remembered. */
     public boolean gauged() {
-        return !rules.equals(Rules.NONE);
+        return !rules.equals(Rules.NONE) || !equipment.equals(Equipment.NONE);
     }
 
     /** The same while somebody works on it. */
     Point outOfService() {
-        return new Point(id, site, name, unit, priority, timing, suppressedWhile, false, rules);
+        return new Point(id, site, name, unit, priority, timing, suppressedWhile, false, rules, equipment);
     }
 
     /**

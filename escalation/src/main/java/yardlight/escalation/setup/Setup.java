@@ -30,6 +30,7 @@ public final class Setup {
     private final Map<String, List<Box>> boxesByFeed;
     private final Map<String, List<Box>> boxesByLink;
     private final Map<String, Point> points;
+    private final Map<String, List<Point>> pumps;
     private final Set<String> explaining;
     private final Map<String, Contact> contacts;
     private final Set<String> channels;
@@ -53,6 +54,9 @@ public final class Setup {
                 .filter(box -> box.link().isPresent())
                 .collect(Collectors.groupingBy(box -> box.link().get()));
         this.points = byId(points, point -> point.site() + "/" + point.id());
+        this.pumps = points.stream()
+                .filter(point -> point.equipment().pump().isPresent())
+                .collect(Collectors.groupingBy(Point::site));
         this.explaining = points.stream()
                 .flatMap(point -> point.suppressedWhile().stream().map(other -> point.site() + "/" + other))
                 .collect(Collectors.toUnmodifiableSet());
@@ -190,6 +194,20 @@ public final class Setup {
     /** The point as set up; empty when the board has to say that it wants setting up. */
     public Optional<Point> known(String site, String point) {
         return Optional.ofNullable(points.get(site + "/" + point));
+    }
+
+    /** The pumps of the site that empty what this point reads, or press on what it reads, in the order of the setup. */
+    public List<Point> pumpsWith(String site, String point) {
+        return pumps.getOrDefault(site, List.of()).stream()
+                .filter(pump -> pump.equipment().pump().orElseThrow().reaches(point))
+                .toList();
+    }
+
+    /** The pump that empties the tank whose level this point reads. */
+    public Optional<Point> pumpOf(String site, String tank) {
+        return pumps.getOrDefault(site, List.of()).stream()
+                .filter(pump -> pump.equipment().pump().orElseThrow().empties().equals(Optional.of(tank)))
+                .findFirst();
     }
 
     /** Whether some point of the site is suppressed by design while this alarm, {@code point/condition}, is active. */

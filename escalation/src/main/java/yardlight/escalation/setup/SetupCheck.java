@@ -27,6 +27,7 @@ public final class SetupCheck {
         boxes(draft, found);
         points(draft, found);
         contacts(draft, found);
+        EquipmentCheck.pumps(draft, found);
         SuppressionCheck.circles(draft, found);
         RosterCheck.rosters(draft, found);
         ladders(draft, found);

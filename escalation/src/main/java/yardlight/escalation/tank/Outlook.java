@@ -15,6 +15,9 @@ import yardlight.escalation.trend.Trend;
  */
 public record Outlook(Optional<Reach> present, boolean falling, Optional<Duration> worst) {
 
+    /** A line over less time than this has an interval that is wide for want of time and not for want of steadiness. */
+    private static final Duration TELLS = Duration.ofMinutes(30);
+
     /** An alarm is over when so much more time is left than it was raised for: else noise would end and begin it. */
     private static final double HYSTERESIS = 1.25;
 
@@ -30,9 +33,17 @@ public record Outlook(Optional<Reach> present, boolean falling, Optional<Duratio
                 ? Optional.of(after(capacity - stands, fastest.getAsDouble()))
                 : Optional.empty();
         return new Outlook(
-                trend.map(line -> Reach.to(capacity, line)),
+                trend.map(line -> reach(capacity, line)),
                 trend.filter(line -> line.fastest() < 0).isPresent(),
                 worst);
+    }
+
+    /** In a few minutes a slug or two tell little: then the likely time counts and not the shortest possible. */
+    private static Reach reach(double capacity, Trend line) {
+        Reach reach = Reach.to(capacity, line);
+        return line.over().compareTo(TELLS) >= 0
+                ? reach
+                : new Reach(reach.expected(), reach.expected().orElse(Reach.FARTHEST), reach.latest());
     }
 
     private static Duration after(double room, double rate) {
@@ -45,10 +56,17 @@ public record Outlook(Optional<Reach> present, boolean falling, Optional<Duratio
         return falling ? Reach.FARTHEST : whateverItDoes();
     }
 
-    private Duration whateverItDoes() {
+    /** The same if it does not go on falling. */
+    public Duration whateverItDoes() {
         Duration now = present.map(Reach::earliest).orElse(Reach.FARTHEST);
         Duration then = worst.orElse(Reach.FARTHEST);
         return now.compareTo(then) < 0 ? now : then;
+    }
+
+    /** The same so much later, with no newer reading: that much less is left. */
+    public Outlook after(Duration later) {
+        return new Outlook(
+                present.map(reach -> reach.after(later)), falling, worst.map(left -> Reach.less(left, later)));
     }
 
     /** What is most likely left at the present rate; empty when it does not rise, or nobody can say. */

@@ -33,6 +33,18 @@ public record Reach(Optional<Duration> expected, Duration earliest, Optional<Dur
         return new Reach(expected, earliest.orElse(FARTHEST), latest);
     }
 
+    /** The same so much later, with nothing newer known. */
+    public Reach after(Duration later) {
+        return new Reach(
+                expected.map(left -> less(left, later)), less(earliest, later), latest.map(left -> less(left, later)));
+    }
+
+    /** What is left of a while after another one, never below nothing. */
+    public static Duration less(Duration left, Duration gone) {
+        Duration rest = left.minus(gone);
+        return rest.isNegative() ? Duration.ZERO : rest;
+    }
+
     /** How far the line may be off after so many hours, as one standard deviation. */
     private static double off(Trend trend, double hours) {
         double rate = trend.spread() * trend.spread() + Math.pow(CHANGES * trend.rate(), 2);

@@ -60,12 +60,12 @@ public record Trend(
         Instant newest = stretch.last().at();
         Duration back =
                 longer(SHORTEST, Duration.between(all.get(all.size() - FEWEST).at(), newest));
-        Series chosen = stretch.from(newest.minus(back));
-        var tried = new ArrayList<>(List.of(over(chosen, Lags.of(chosen))));
+        Line chosen = Line.of(stretch.from(newest.minus(back)));
+        var tried = new ArrayList<>(List.of(chosen.trend(Lags.of(chosen.series()))));
         while (back.compareTo(stretch.length()) < 0) {
             back = back.multipliedBy(2);
-            Series farther = stretch.from(newest.minus(back));
-            Trend next = over(farther, Lags.of(chosen));
+            Line farther = Line.of(stretch.from(newest.minus(back)));
+            Trend next = farther.trend(Lags.of(chosen.series()));
             if (!tried.stream().allMatch(next::agrees)) {
                 break;
             }
@@ -73,7 +73,7 @@ public record Trend(
             chosen = farther;
         }
         // How unsteady it is shows best over all of it, the past that was given up included.
-        return Optional.of(over(chosen, Lags.of(stretch)));
+        return Optional.of(chosen.trend(Lags.of(stretch)));
     }
 
     private static Series recent(Series series) {
@@ -90,40 +90,38 @@ public record Trend(
         return Math.abs(rate - other.rate) <= same;
     }
 
-    private static Trend over(Series series, Lags lags) {
-        List<Sample> samples = series.samples();
-        double[] x = samples.stream()
-                .mapToDouble(one -> hours(series.last().at(), one.at()))
-                .toArray();
-        double[] y = samples.stream().mapToDouble(Sample::value).toArray();
-        TheilSen line = TheilSen.fit(x, y, Z);
-        double noise = lags.noise();
-        double walk = lags.walk(line.slope());
-        double length = -x[0];
-        // Sen's interval takes deviations for independent; those of a walk are not, and cost 6/5 of its variance over
-        // the length.
-        double own = (line.high() - line.low()) / (2 * Z);
-        double spread = Math.sqrt(own * own + 1.2 * walk / length);
-        return new Trend(
-                series.last().at(),
-                now(x, y, line.slope()),
-                line.slope(),
-                spread,
-                noise,
-                walk,
-                series.length(),
-                x.length);
-    }
+    /** A line through a series, whose x are hours before its newest sample. */
+    private record Line(Series series, double[] x, double[] y, TheilSen fit) {
 
-    /** The middle of the newest five, each carried on to the newest. */
-    private static double now(double[] x, double[] y, double slope) {
-        int n = Math.min(5, x.length);
-        var carried = new double[n];
-        for (int i = 0; i < n; i++) {
-            int one = x.length - 1 - i;
-            carried[i] = y[one] - slope * x[one];
+        static Line of(Series series) {
+            Instant newest = series.last().at();
+            double[] x = series.samples().stream()
+                    .mapToDouble(one -> hours(newest, one.at()))
+                    .toArray();
+            double[] y = series.samples().stream().mapToDouble(Sample::value).toArray();
+            return new Line(series, x, y, TheilSen.fit(x, y, Z));
         }
-        return Medians.of(carried);
+
+        Trend trend(Lags lags) {
+            double slope = fit.slope();
+            double walk = lags.walk(slope);
+            // Sen's interval takes deviations for independent; those of a walk are not, and cost 6/5 of its variance
+            // over the length.
+            double own = (fit.high() - fit.low()) / (2 * Z);
+            double spread = Math.sqrt(own * own + 1.2 * walk / -x[0]);
+            return new Trend(
+                    series.last().at(), now(), slope, spread, lags.noise(), walk, series.length(), series.size());
+        }
+
+        /** The middle of the newest five, each carried on to the newest. */
+        private double now() {
+            var carried = new double[Math.min(5, x.length)];
+            for (int i = 0; i < carried.length; i++) {
+                int one = x.length - 1 - i;
+                carried[i] = y[one] - fit.slope() * x[one];
+            }
+            return Medians.of(carried);
+        }
     }
 
     static double hours(Instant from, Instant to) {

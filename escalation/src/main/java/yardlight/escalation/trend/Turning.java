@@ -9,9 +9,6 @@ import java.util.List;
  */
 public final class Turning {
 
-    /** A middle of three passes over a single wrong reading. */
-    private static final int AROUND = 1;
-
     /** Nor do this many standard deviations of noise, from the smoothed peak to a smoothed reading. */
     private static final double NOISE = 6;
 
@@ -28,16 +25,16 @@ public final class Turning {
     }
 
     private static Instant last(List<Sample> samples, double least) {
+        double[] values = smooth(samples);
         int turn = 0;
         int high = 0;
         int low = 0;
         int way = 0;
-        for (int i = 1; i < samples.size(); i++) {
-            double value = smooth(samples, i);
-            high = value >= smooth(samples, high) ? i : high;
-            low = value <= smooth(samples, low) ? i : low;
-            boolean falls = way >= 0 && smooth(samples, high) - value > least;
-            boolean rises = way <= 0 && value - smooth(samples, low) > least;
+        for (int i = 1; i < values.length; i++) {
+            high = values[i] >= values[high] ? i : high;
+            low = values[i] <= values[low] ? i : low;
+            boolean falls = way >= 0 && values[high] - values[i] > least;
+            boolean rises = way <= 0 && values[i] - values[low] > least;
             if (falls || rises) {
                 turn = way == 0 ? turn : falls ? high : low;
                 way = falls ? -1 : 1;
@@ -48,10 +45,15 @@ public final class Turning {
         return samples.get(turn).at();
     }
 
-    private static double smooth(List<Sample> samples, int i) {
-        int from = Math.max(0, i - AROUND);
-        int to = Math.min(samples.size(), i + AROUND + 1);
-        return Medians.of(
-                samples.subList(from, to).stream().mapToDouble(Sample::value).toArray());
+    /** Each the middle of itself and its neighbours: a single wrong reading is no peak. */
+    private static double[] smooth(List<Sample> samples) {
+        double[] raw = samples.stream().mapToDouble(Sample::value).toArray();
+        double[] smooth = raw.clone();
+        for (int i = 1; i + 1 < raw.length; i++) {
+            double least = Math.min(raw[i - 1], raw[i + 1]);
+            double most = Math.max(raw[i - 1], raw[i + 1]);
+            smooth[i] = Math.max(least, Math.min(most, raw[i]));
+        }
+        return smooth;
     }
 }

@@ -2,9 +2,12 @@ package yardlight.escalation.wording;
 
 import java.math.BigDecimal;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.Measured;
+import yardlight.escalation.tank.Outlook;
 
 /** What there is to say about one alarm, phrase by phrase, in the GSM alphabet. A phrase is empty when nothing is known. */
 final class Account {
@@ -29,7 +32,11 @@ final class Account {
     String condition() {
         // A box may report a hatch that is missing; what the gateway itself misses is a reading.
         boolean ours = alarm().condition().equals("missing") && alarm().box().isEmpty();
-        return Transliteration.gsm(phrases.condition(ours ? "no-readings" : alarm().condition()));
+        // A box may report a tank that runs over; what readings show is that it is going to.
+        boolean soon = alarm().condition().equals("overflow")
+                && subject.circumstance().found().isPresent();
+        String condition = ours ? "no-readings" : soon ? "will-overflow" : alarm().condition();
+        return Transliteration.gsm(phrases.condition(condition));
     }
 
     /** When it began, on the clock of the site. */
@@ -65,6 +72,28 @@ final class Account {
                 .filling()
                 .map(feed -> Transliteration.gsm(phrases.stillFills(Shortening.to(FEED, Transliteration.gsm(feed)))))
                 .orElse("");
+    }
+
+    /** How long is left, or what it may mean, in several lengths, the longest first; nothing when the readings show neither. */
+    List<String> outlook() {
+        return subject.circumstance().found().stream()
+                .flatMap(found -> Stream.concat(
+                        found.outlook().stream().flatMap(this::left), phrases.meaning(alarm().condition()).stream()))
+                .map(Transliteration::gsm)
+                .toList();
+    }
+
+    private Stream<String> left(Outlook outlook) {
+        Optional<String> expected = outlook.expected().flatMap(Span::about);
+        Optional<String> least = Span.about(outlook.whateverItDoes());
+        Optional<String> both = expected.flatMap(one -> least.filter(other -> !other.equals(one))
+                .map(other -> phrases.toOverflow(one) + ", " + phrases.atWorst(other)));
+        return Stream.of(
+                        both,
+                        expected.map(phrases::toOverflow),
+                        least.map(one -> phrases.toOverflow(one) + " " + phrases.atWorst())
+                                .filter(any -> expected.isEmpty()))
+                .flatMap(Optional::stream);
     }
 
     /** How often it was reported since it began, the first report counted. */

@@ -4,16 +4,21 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import yardlight.escalation.setup.Site;
+import yardlight.escalation.tank.Outlook;
 
 /**
  * What there is to know about an alarm beside its numbers.
  *
  * @param filling the feed that still drives what fills the tanks, while what empties them has no power
  * @param shared what silent boxes of several sites have in common
+ * @param found that it was found out from readings, and still is so by them
  */
-public record Circumstance(Optional<String> filling, Optional<Shared> shared) {
+public record Circumstance(Optional<String> filling, Optional<Shared> shared, Optional<Found> found) {
 
-    public static final Circumstance NONE = new Circumstance(Optional.empty(), Optional.empty());
+    public static final Circumstance NONE = new Circumstance(Optional.empty(), Optional.empty(), Optional.empty());
+
+    /** @param outlook when the tank that it is about runs over */
+    public record Found(Optional<Outlook> outlook) {}
 
     /**
      * Several sites from which nothing is heard.

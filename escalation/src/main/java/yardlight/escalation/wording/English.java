@@ -4,6 +4,7 @@ import java.time.DayOfWeek;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 final class English implements Phrases {
 
@@ -16,7 +17,18 @@ final class English implements Phrases {
             Map.entry("falling-fast", "FALLING FAST"),
             Map.entry("drift", "DRIFTING"),
             Map.entry("no-readings", "NO READINGS"),
-            Map.entry("sensor-fault", "SENSOR FAULT"));
+            Map.entry("sensor-fault", "SENSOR FAULT"),
+            Map.entry("will-overflow", "WILL OVERFLOW"),
+            Map.entry("runs-less", "RUNS LESS"),
+            Map.entry("runs-more", "RUNS MORE"),
+            Map.entry("running-without-effect", "RUNS IN VAIN"),
+            Map.entry("falling-without-pump", "FALLS, PUMP OFF"));
+    private static final Map<String, String> MEANINGS = Map.of(
+            "runs-less", "Less fluid comes in: a well off or a leak",
+            "runs-more", "The pump may be wearing",
+            "running-without-effect", "Pump on, no effect: belt, trash or valve",
+            "falling-without-pump", "Level falls and no pump runs: a leak or a stuck switch",
+            "leak", "It never fell so fast: an open line");
 
     @Override
     public String condition(String condition) {
@@ -51,6 +63,26 @@ final class English implements Phrases {
     @Override
     public String stillFills(String feed) {
         return feed + " still on, tanks fill";
+    }
+
+    @Override
+    public String toOverflow(String length) {
+        return "About " + length + " to overflow";
+    }
+
+    @Override
+    public String atWorst(String length) {
+        return length + " at worst";
+    }
+
+    @Override
+    public String atWorst() {
+        return "at worst";
+    }
+
+    @Override
+    public Optional<String> meaning(String condition) {
+        return Optional.ofNullable(MEANINGS.get(condition));
     }
 
     @Override

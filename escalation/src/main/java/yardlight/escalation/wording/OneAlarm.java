@@ -19,7 +19,9 @@ final class OneAlarm {
         String time = room.take(led(" ", account.time()));
         int kept = room.keep(names.assured());
 
-        // What else is at stake ("About 1 h 50 to overflow") is to be asked for here, and read before the code.
+        // What is at stake is asked for here, and read before the code.
+        String outlook =
+                room.take(account.outlook().stream().map(one -> ". " + one).toArray(String[]::new));
         String stake = room.take(led(", ", account.stake()));
         String returned = returned(account, room);
         String link = room.take(ending.link());
@@ -30,7 +32,7 @@ final class OneAlarm {
         room.keep(Gsm7.septets(who));
         String times = room.take(led(", ", account.times()));
 
-        return Transliteration.gsm(who + condition + numbers + time + stake + returned + times + code) + link;
+        return Transliteration.gsm(who + condition + numbers + time + stake + returned + times + outlook + code) + link;
     }
 
     private static String returned(Account account, Room room) {

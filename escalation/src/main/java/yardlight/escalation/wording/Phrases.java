@@ -1,6 +1,7 @@
 package yardlight.escalation.wording;
 
 import java.time.DayOfWeek;
+import java.util.Optional;
 import yardlight.escalation.setup.Language;
 
 /**
@@ -36,6 +37,18 @@ interface Phrases {
 
     /** A feed is on and the tanks fill, while what empties them has none. */
     String stillFills(String feed);
+
+    /** How long a tank takes to run over; a sentence. */
+    String toOverflow(String length);
+
+    /** After a sentence with a longer time: the shortest that it may take. */
+    String atWorst(String length);
+
+    /** After a sentence: its time is the shortest. */
+    String atWorst();
+
+    /** What a condition that was found out from readings may mean, in a sentence; empty when its name says it all. */
+    Optional<String> meaning(String condition);
 
     /**
      * How many sites are silent, and since when.

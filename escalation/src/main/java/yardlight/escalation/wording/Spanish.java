@@ -4,6 +4,7 @@ import java.time.DayOfWeek;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 final class Spanish implements Phrases {
 
@@ -27,6 +28,12 @@ final class Spanish implements Phrases {
             Map.entry("falling-fast", "BAJA RÁPIDO"),
             Map.entry("drift", "SE DESVÍA"),
             Map.entry("sensor-fault", "FALLA DEL SENSOR"),
+            Map.entry("overflow", "REBOSA"),
+            Map.entry("will-overflow", "VA A REBOSAR"),
+            Map.entry("runs-less", "TRABAJA MENOS"),
+            Map.entry("runs-more", "TRABAJA MÁS"),
+            Map.entry("running-without-effect", "TRABAJA EN VANO"),
+            Map.entry("falling-without-pump", "BAJA SIN BOMBA"),
             Map.entry("door-open", "PUERTA ABIERTA"),
             Map.entry("open", "ABIERTO"),
             Map.entry("closed", "CERRADO"),
@@ -36,6 +43,12 @@ final class Spanish implements Phrases {
             Map.entry("leak", "FUGA"),
             Map.entry("said-stop", "DIJO STOP"),
             Map.entry("low-battery", "BATERÍA BAJA"));
+    private static final Map<String, String> MEANINGS = Map.of(
+            "runs-less", "Entra menos fluido: un pozo parado o una fuga",
+            "runs-more", "La bomba puede estar gastada",
+            "running-without-effect", "Bomba en marcha sin efecto: banda, basura o válvula",
+            "falling-without-pump", "Baja sin bombeo: una fuga o un interruptor pegado",
+            "leak", "Nunca bajó tan rápido: una línea abierta");
 
     @Override
     public String condition(String condition) {
@@ -70,6 +83,26 @@ final class Spanish implements Phrases {
     @Override
     public String stillFills(String feed) {
         return feed + " sigue con energía, los tanques se llenan";
+    }
+
+    @Override
+    public String toOverflow(String length) {
+        return "Rebosa en unos " + length;
+    }
+
+    @Override
+    public String atWorst(String length) {
+        return length + " en el peor caso";
+    }
+
+    @Override
+    public String atWorst() {
+        return "en el peor caso";
+    }
+
+    @Override
+    public Optional<String> meaning(String condition) {
+        return Optional.ofNullable(MEANINGS.get(condition));
     }
 
     @Override

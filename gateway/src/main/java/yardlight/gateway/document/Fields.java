@@ -172,6 +172,26 @@ public final class Fields {
         return texts;
     }
 
+    /** The pairs of numbers in a list, such as {@code [[1, 20], [2, 41]]}; what is none is noted and left out. */
+    public List<List<BigDecimal>> pairs(String name) {
+        var pairs = new ArrayList<List<BigDecimal>>();
+        int place = 0;
+        for (Node item : items(name)) {
+            List<BigDecimal> numbers = item instanceof Node.Items list
+                    ? list.nodes().stream()
+                            .flatMap(node -> typing.number(node).flatMap(Numbers::of).stream())
+                            .toList()
+                    : List.of();
+            if (numbers.size() == 2 && ((Node.Items) item).nodes().size() == 2) {
+                pairs.add(numbers);
+            } else {
+                faults.add(pointer(name) + "/" + place, "must be two numbers such as [1, 20.5]");
+            }
+            place++;
+        }
+        return pairs;
+    }
+
     private List<Node> items(String name) {
         Optional<Node> node = node(name);
         if (node.isPresent() && node.get() instanceof Node.Items list) {

@@ -8,6 +8,7 @@ import yardlight.escalation.alarm.Timing;
 import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Point;
 import yardlight.escalation.setup.Site;
+import yardlight.escalation.tank.Response;
 import yardlight.gateway.document.Fields;
 
 /** Reads sites, boxes and points. */
@@ -30,7 +31,8 @@ final class PlaceReader {
                 Ids.reference(fields, "ladder"),
                 feeds(fields, "fills", Site.FILLS),
                 feeds(fields, "empties", Site.EMPTIES),
-                fields.flag("inService").orElse(true));
+                fields.flag("inService").orElse(true),
+                fields.object("response").map(EquipmentReader::response).orElse(Response.USUAL));
         fields.nothingElse();
         return site;
     }
@@ -71,7 +73,8 @@ final class PlaceReader {
                 timing(id, fields),
                 Set.copyOf(fields.texts("suppressedWhile")),
                 fields.flag("inService").orElse(true),
-                RulesReader.rules(fields));
+                RulesReader.rules(fields),
+                EquipmentReader.equipment(fields));
         fields.nothingElse();
         return point;
     }
