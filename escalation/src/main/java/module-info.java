@@ -21,5 +21,6 @@ module yardlight.escalation {
     exports yardlight.escalation.setup;
     exports yardlight.escalation.tank;
     exports yardlight.escalation.trend;
+    exports yardlight.escalation.shutin;
     exports yardlight.escalation.wording;
 }
