@@ -47,6 +47,7 @@ class MigrationIT {
                         "line_health",
                         "silence",
                         "gauge",
+                        "shut_in",
                         "signed_post",
                         "invitation",
                         "device",

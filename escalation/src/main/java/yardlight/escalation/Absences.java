@@ -111,7 +111,7 @@ final class Absences {
     }
 
     private String ladder(String site) {
-        return draft.ladder(site).id();
+        return Ladders.of(draft, site).id();
     }
 
     private void open(Box box, BoxWatch watch, Inquiry inquiry, Judgement judgement) {

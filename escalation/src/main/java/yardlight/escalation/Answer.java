@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import yardlight.escalation.alarm.Outcome;
 import yardlight.escalation.sentence.Sentence;
+import yardlight.escalation.shutin.Request;
 
 /** What whoever caused a decision is told. */
 public sealed interface Answer {
@@ -17,8 +18,18 @@ public sealed interface Answer {
 
     /**
      * @param alarm id of the alarm; empty when the report was about one that never occurred
+     * @param note what else there is to say to the box
      */
-    record Result(Outcome outcome, Optional<String> alarm) {}
+    record Result(Outcome outcome, Optional<String> alarm, Optional<String> note) {
+
+        public Result(Outcome outcome, Optional<String> alarm) {
+            this(outcome, alarm, Optional.empty());
+        }
+
+        Result noting(Optional<String> words) {
+            return new Result(outcome, alarm, words);
+        }
+    }
 
     /** It was done. */
     record Done() implements Answer {}
@@ -33,6 +44,16 @@ public sealed interface Answer {
             tests = List.copyOf(tests);
         }
     }
+
+    /**
+     * The site is asked to shut in.
+     *
+     * @param joined whether it had been asked before, and this adds nothing
+     */
+    record Asked(Request request, boolean joined) implements Answer {}
+
+    /** A request that is to go to the site now: to the box with the answer to its heartbeat, or to the relay. */
+    record Offered(Request request) implements Answer {}
 
     /** The rules forbid it; nothing was changed. */
     record Refusal(Sentence why) implements Answer {

@@ -6,6 +6,7 @@ import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.heartbeat.Path;
 import yardlight.escalation.heartbeat.Verdict;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.shutin.Terms;
 
 /** The alarms that no box names itself: they follow from its heartbeats, and from their absence. */
 public final class BoxAlarms {
@@ -23,7 +24,11 @@ public final class BoxAlarms {
 
     /** Whether these are alarms of this point: then nobody has to set it up. */
     public static boolean have(String point) {
-        return point.equals(POINT) || point.startsWith(POWER) || point.startsWith(LINK) || point.startsWith(FEED);
+        return point.equals(POINT)
+                || point.equals(Terms.POINT)
+                || point.startsWith(POWER)
+                || point.startsWith(LINK)
+                || point.startsWith(FEED);
     }
 
     /** No box of a site speaks. The key stays whatever the silence is taken for, so that it is one alarm. */

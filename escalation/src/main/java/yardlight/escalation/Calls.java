@@ -143,7 +143,9 @@ final class Calls {
                 id,
                 code,
                 site,
-                draft.ladder(site).id(),
+                ShutInAlarm.is(worst.key())
+                        ? ShutInAlarm.EVERYONE.id()
+                        : Ladders.of(draft, site).id(),
                 worst.priority(),
                 keys,
                 draft.now(),

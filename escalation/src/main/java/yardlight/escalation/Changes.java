@@ -11,6 +11,7 @@ import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
+import yardlight.escalation.shutin.Standing;
 
 /** The new state, as far as it differs from the old one; stored together with the log lines or not at all. */
 public record Changes(
@@ -22,7 +23,28 @@ public record Changes(
         Map<String, Flood> floods,
         List<LineHealth> lines,
         List<Absence> absences,
-        List<Gauge> gauges) {
+        List<Gauge> gauges,
+        List<Standing> standings) {
+
+    /** Nothing of readings and of shutting in. */
+    public Changes(
+            List<Alarm> alarms,
+            List<Callout> callouts,
+            List<Notice> notices,
+            List<Desk> desks,
+            List<BoxWatch> boxes,
+            Map<String, Flood> floods,
+            List<LineHealth> lines,
+            List<Absence> absences) {
+        this(alarms, callouts, notices, desks, boxes, floods, lines, absences, List.of(), List.of());
+    }
+
+    /** Nothing but how sites stand with shutting in. */
+    public static Changes standings(List<Standing> standings) {
+        return new Changes(
+                List.of(), List.of(), List.of(), List.of(), List.of(), Map.of(), List.of(), List.of(), List.of(),
+                standings);
+    }
 
     /** Nothing new of anybody's lines. */
     public Changes(
@@ -37,8 +59,7 @@ public record Changes(
 
     /** Nothing but silences. */
     public static Changes of(List<Absence> absences) {
-        return new Changes(
-                List.of(), List.of(), List.of(), List.of(), List.of(), Map.of(), List.of(), absences, List.of());
+        return new Changes(List.of(), List.of(), List.of(), List.of(), List.of(), Map.of(), List.of(), absences);
     }
 
     /** Nothing new of silences. */
@@ -50,12 +71,13 @@ public record Changes(
             List<BoxWatch> boxes,
             Map<String, Flood> floods,
             List<LineHealth> lines) {
-        this(alarms, callouts, notices, desks, boxes, floods, lines, List.of(), List.of());
+        this(alarms, callouts, notices, desks, boxes, floods, lines, List.of());
     }
 
     /** Nothing but what is remembered of readings. */
     public static Changes gauged(List<Gauge> gauges) {
         return new Changes(
-                List.of(), List.of(), List.of(), List.of(), List.of(), Map.of(), List.of(), List.of(), gauges);
+                List.of(), List.of(), List.of(), List.of(), List.of(), Map.of(), List.of(), List.of(), gauges,
+                List.of());
     }
 }

@@ -21,10 +21,12 @@ final class Climbs {
 
     private final Draft draft;
     private final Notices notices;
+    private final ShutIns shutIns;
 
     Climbs(Draft draft, Notices notices) {
         this.draft = draft;
         this.notices = notices;
+        this.shutIns = new ShutIns(draft, notices);
     }
 
     /** A callout's time has come: the next round, the next rung, the next climb, or the end. */
@@ -35,7 +37,7 @@ final class Climbs {
             }
             Optional<Place> next = callout.kind() == Callout.Kind.HELD
                     ? Optional.of(callout.place())
-                    : callout.place().next(draft.ladder(callout.facts().site()));
+                    : callout.place().next(Ladders.of(draft, callout.facts()));
             enter(callout.facts(), next, callout.place());
         });
         return new Answer.Done();
@@ -52,7 +54,7 @@ final class Climbs {
             draft.put(callout.with(facts));
         } else {
             draft.log(facts, "goes on at once: nobody on the rung could be reached");
-            enter(facts, place.nextRung(draft.ladder(facts.site())), place);
+            enter(facts, place.nextRung(Ladders.of(draft, facts)), place);
         }
     }
 
@@ -83,7 +85,7 @@ final class Climbs {
             draft.put(callout.with(facts));
         } else {
             draft.log(facts, "goes on at once: no line to " + contact + " is left");
-            Optional<Place> next = waits ? place.nextRung(draft.ladder(facts.site())) : Optional.of(place);
+            Optional<Place> next = waits ? place.nextRung(Ladders.of(draft, facts)) : Optional.of(place);
             enter(facts, next, place);
         }
     }
@@ -97,15 +99,16 @@ final class Climbs {
     }
 
     private boolean anybodyTold(Callout.Facts facts, Place place) {
-        List<Rung> rungs = draft.ladder(facts.site()).rungs();
+        List<Rung> rungs = Ladders.of(draft, facts).rungs();
         return place.rung() < rungs.size()
-                && PeopleNow.of(draft, facts).people(rungs.get(place.rung())).stream()
-                        .anyMatch(facts.told()::contains);
+                && (rungs.get(place.rung()).asks()
+                        || PeopleNow.of(draft, facts).people(rungs.get(place.rung())).stream()
+                                .anyMatch(facts.told()::contains));
     }
 
     /** Another setup: who was left to sleep may have been removed, and the place on the ladder may be gone. */
     void reconsider(Callout callout) {
-        Ladder ladder = draft.ladder(callout.facts().site());
+        Ladder ladder = Ladders.of(draft, callout.facts());
         var held = new TreeMap<>(callout.facts().held());
         held.keySet().retainAll(draft.setup().contacts().keySet());
         Callout.Facts facts = callout.facts().withReached(callout.facts().told(), held);
@@ -118,19 +121,22 @@ final class Climbs {
 
     /** Calls whoever may be called at the place, or the first place above it at which somebody may. */
     void enter(Callout.Facts facts, Optional<Place> from, Place last) {
-        Ladder ladder = draft.ladder(facts.site());
+        Ladder ladder = Ladders.of(draft, facts);
         Reach reach = PeopleNow.of(draft, facts);
         Set<String> freed = freed(facts, reach);
         var asleep = new TreeMap<>(facts.held());
         asleep.keySet().removeAll(freed);
         Climb.Step step = Climb.enter(ladder, from, asleep, reach, draft.now());
         Callout.Facts after = notices.hold(facts, step.held());
-        if (!step.people().isEmpty() || !freed.isEmpty()) {
-            Place place =
-                    step.people().isEmpty() ? from.orElse(last) : step.place().orElseThrow();
+        if (!step.people().isEmpty() || step.asks() || !freed.isEmpty()) {
+            boolean stays = step.people().isEmpty() && !step.asks();
+            Place place = stays ? from.orElse(last) : step.place().orElseThrow();
             Set<String> people = new LinkedHashSet<>(step.people());
             people.addAll(freed);
             call(after, place, people);
+            if (step.asks()) {
+                shutIns.ask(facts);
+            }
         } else if (step.until().isPresent()) {
             Instant until = step.until().get();
             draft.put(new Callout.Held(after, step.place().orElseThrow(), until));
@@ -146,7 +152,7 @@ final class Climbs {
     }
 
     private void call(Callout.Facts facts, Place place, Set<String> people) {
-        List<Rung> rungs = draft.ladder(facts.site()).rungs();
+        List<Rung> rungs = Ladders.of(draft, facts).rungs();
         Instant next = draft.now()
                 .plus(rungs.get(Math.min(place.rung(), rungs.size() - 1)).delay());
         draft.put(new Callout.Calling(facts, place, next));

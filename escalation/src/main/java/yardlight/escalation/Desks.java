@@ -10,6 +10,7 @@ import java.util.Set;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.notice.Purpose;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Contact;
 
@@ -33,7 +34,9 @@ final class Desks {
             draft.notice(id)
                     .filter(notice -> notice.state() == NoticeState.HELD)
                     .ifPresent(notice -> {
-                        if (notice.callouts().stream().anyMatch(draft::wanted)) {
+                        if (notice.purpose() == Purpose.SHUT_IN && draft.wanted(notice)) {
+                            notices.send(notice);
+                        } else if (notice.callouts().stream().anyMatch(draft::wanted)) {
                             ready.add(notice);
                         } else {
                             draft.put(notice.as(NoticeState.CANCELLED));

@@ -27,6 +27,7 @@ import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
 import yardlight.escalation.setup.Stop;
+import yardlight.escalation.shutin.Standing;
 
 /** A decision in the making: the old situation with what has been changed so far laid over it. */
 final class Draft implements Situation {
@@ -42,6 +43,7 @@ final class Draft implements Situation {
     private final Map<String, Flood> floods = new LinkedHashMap<>();
     private final Map<LineHealth.Key, LineHealth> lines = new LinkedHashMap<>();
     private final Map<Gauge.Key, Gauge> gauges = new LinkedHashMap<>();
+    private final Map<String, Standing> standings = new LinkedHashMap<>();
     private final List<Entry> entries = new ArrayList<>();
     private Setup setup;
     private Optional<Set<AlarmKey>> stops = Optional.empty();
@@ -107,6 +109,10 @@ final class Draft implements Situation {
         gauges.put(gauge.key(), gauge);
     }
 
+    void put(Standing standing) {
+        standings.put(standing.site(), standing);
+    }
+
     void log(Entry.What what, Map<String, String> about, String words) {
         entries.add(new Entry(what, about, words));
     }
@@ -130,7 +136,7 @@ final class Draft implements Situation {
 
     private boolean waits(Alarm alarm, Callout callout) {
         boolean mine = alarm.callout().filter(callout.id()::equals).isPresent();
-        boolean untilNormal = ladder(alarm.key().site()).endsWhen() == Ladder.EndsWhen.NORMAL;
+        boolean untilNormal = Ladders.of(this, callout.facts()).endsWhen() == Ladder.EndsWhen.NORMAL;
         return mine && (untilNormal ? alarm.state().calls() : alarm.state().awaitsAnswer());
     }
 
@@ -166,17 +172,11 @@ final class Draft implements Situation {
             case ALLS_WELL -> notice.queuedAt().plus(AllsWells.OF_USE).isAfter(now);
             case SIGN_IN -> notice.queuedAt().plus(SignIns.OF_USE).isAfter(now);
             case TEST -> false;
+            case SHUT_IN -> notice.queuedAt().plus(ShutInNews.OF_USE).isAfter(now);
         };
     }
 
-    /** The ladder of a site as it is set up now: an edit counts from the next step on. */
-    Ladder ladder(String site) {
-        return setup.site(site)
-                .map(known -> setup.ladders().get(known.ladder()))
-                .orElse(PeopleNow.EVERYBODY_ONCE);
-    }
-
-    /** The finished decision. */
+    /** The finished decision. A refusal changes nothing and leaves only its line in the log. */
     Decision decision(Answer answer) {
         if (answer instanceof Answer.Refusal refusal) {
             return Decision.refused(refusal);
@@ -190,7 +190,8 @@ final class Draft implements Situation {
                 Map.copyOf(floods),
                 List.copyOf(lines.values()),
                 List.copyOf(absences.values()),
-                List.copyOf(gauges.values()));
+                List.copyOf(gauges.values()),
+                List.copyOf(standings.values()));
         return new Decision(changes, entries, answer);
     }
 
@@ -201,8 +202,7 @@ final class Draft implements Situation {
 
     @Override
     public Alarm alarm(AlarmKey key) {
-        Alarm changed = alarms.get(key);
-        return changed != null ? changed : before.alarm(key);
+        return Optional.ofNullable(alarms.get(key)).orElseGet(() -> before.alarm(key));
     }
 
     @Override
@@ -233,14 +233,12 @@ final class Draft implements Situation {
 
     @Override
     public Flood flood(String site) {
-        Flood changed = floods.get(site);
-        return changed != null ? changed : before.flood(site);
+        return Optional.ofNullable(floods.get(site)).orElseGet(() -> before.flood(site));
     }
 
     @Override
     public Desk desk(String contact) {
-        Desk changed = desks.get(contact);
-        return changed != null ? changed : before.desk(contact);
+        return Optional.ofNullable(desks.get(contact)).orElseGet(() -> before.desk(contact));
     }
 
     @Override
@@ -250,23 +248,16 @@ final class Draft implements Situation {
 
     @Override
     public List<Notice> unsent(String callout) {
-        var merged = new TreeMap<String, Notice>();
-        before.unsent(callout).forEach(notice -> merged.put(notice.id(), notice));
-        notices.values().stream()
-                .filter(notice -> notice.callouts().contains(callout))
-                .forEach(notice -> merged.put(notice.id(), notice));
-        return merged.values().stream()
-                .filter(notice -> notice.purpose() == Purpose.CALL)
+        return merged(before.unsent(callout))
+                .filter(notice ->
+                        notice.purpose() == Purpose.CALL && notice.callouts().contains(callout))
                 .filter(notice -> notice.state() == NoticeState.QUEUED || notice.state() == NoticeState.HELD)
                 .toList();
     }
 
     @Override
     public List<Notice> queued(String channel) {
-        var merged = new TreeMap<String, Notice>();
-        before.queued(channel).forEach(notice -> merged.put(notice.id(), notice));
-        merged.putAll(notices);
-        return merged.values().stream()
+        return merged(before.queued(channel))
                 .filter(notice -> Carriers.queued(setup, notice, channel))
                 .toList();
     }
@@ -278,20 +269,29 @@ final class Draft implements Situation {
 
     @Override
     public Optional<Absence> absence(Path path) {
-        Absence changed = absences.get(path);
-        return changed != null ? Optional.of(changed) : before.absence(path);
+        return Optional.ofNullable(absences.get(path)).or(() -> before.absence(path));
     }
 
     @Override
     public LineHealth health(LineHealth.Key line) {
-        LineHealth changed = lines.get(line);
-        return changed != null ? changed : before.health(line);
+        return Optional.ofNullable(lines.get(line)).orElseGet(() -> before.health(line));
+    }
+
+    @Override
+    public Standing standing(String site) {
+        return Optional.ofNullable(standings.get(site)).orElseGet(() -> before.standing(site));
+    }
+
+    private Stream<Notice> merged(List<Notice> old) {
+        var merged = new TreeMap<String, Notice>();
+        old.forEach(notice -> merged.put(notice.id(), notice));
+        merged.putAll(notices);
+        return merged.values().stream();
     }
 
     @Override
     public Gauge gauge(Gauge.Key key) {
-        Gauge changed = gauges.get(key);
-        return changed != null ? changed : before.gauge(key);
+        return Optional.ofNullable(gauges.get(key)).orElseGet(() -> before.gauge(key));
     }
 
     private static <T> Optional<T> either(Map<String, T> changed, String id, Function<String, Optional<T>> old) {

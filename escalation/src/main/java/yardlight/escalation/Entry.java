@@ -30,10 +30,11 @@ public record Entry(What what, Map<String, String> about, String words) {
         LOGIN,
         RESTORE,
         CLOCK,
+        SHUT_IN,
         REFUSED;
 
         public String word() {
-            return name().toLowerCase(Locale.ROOT);
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
         }
     }
 

@@ -13,7 +13,7 @@ import yardlight.escalation.wording.Links;
  * do not say, {@link Answers} what people do, {@link Stops} what they want no more of, {@link Fates} and {@link Outages}
  * what carriers do; {@link Calls}, {@link Climbs} and {@link Endings} are the life of a callout, {@link Notices} and
  * {@link Desks} what reaches a person of it and when, {@link News} what they hear of it afterwards; {@link SignIns} what they hear of the doors; {@link AllsWells}, {@link LineTests} and {@link Proofs} show that
- * they can be reached at all.
+ * they can be reached at all. {@link ShutIns} and {@link ShutInEnds} ask a site to shut in.
  */
 public final class Escalator {
 
@@ -41,7 +41,7 @@ public final class Escalator {
         return switch (stimulus.kind()) {
             case REPORTED -> new Reports(draft, calls).take((Stimulus.Reported) stimulus);
             case MEASURED -> new Measurements(draft, calls).take((Stimulus.Measured) stimulus);
-            case BEAT -> new Silence(draft, calls).beat((Stimulus.Beat) stimulus);
+            case BEAT -> beat(draft, calls, notices, (Stimulus.Beat) stimulus);
             case ALARM_DUE -> new Reports(draft, calls).due(((Stimulus.AlarmDue) stimulus).key());
             case CALLOUT_DUE -> calls.climbs().due(((Stimulus.CalloutDue) stimulus).callout());
             case DESK_DUE -> new Desks(draft, notices).release(((Stimulus.DeskDue) stimulus).contact());
@@ -64,6 +64,7 @@ public final class Escalator {
             case STOPPED -> new Stops(draft, calls, notices).take((Stimulus.Stopped) stimulus);
             case SIGNED_IN -> new SignIns(draft, notices).take((Stimulus.SignedIn) stimulus);
             case HANDOVER -> new Answers(draft, calls).handover((Stimulus.Handover) stimulus);
+            case SHUT_IN -> shutIn(draft, calls, notices, (Stimulus.ShutIn) stimulus);
             case SETUP_CHANGED -> setup(draft, calls, notices, (Stimulus.SetupChanged) stimulus);
         };
     }
@@ -73,6 +74,29 @@ public final class Escalator {
         Answer answer = new Reports(draft, calls).setup(changed);
         new Measurements(draft, calls).setup(before);
         new Stops(draft, calls, notices).setup();
+        new ShutInEnds(draft, notices, new Reports(draft, calls)).setup(before);
         return answer;
+    }
+
+    private static Answer beat(Draft draft, Calls calls, Notices notices, Stimulus.Beat beat) {
+        Answer answer = new Silence(draft, calls).beat(beat);
+        return answer instanceof Answer.Refusal ? answer : new ShutIns(draft, notices).offer(beat.box(), answer);
+    }
+
+    private static Answer shutIn(Draft draft, Calls calls, Notices notices, Stimulus.ShutIn stimulus) {
+        var asking = new ShutIns(draft, notices);
+        var ends = new ShutInEnds(draft, notices, new Reports(draft, calls));
+        String site = stimulus.site();
+        ShutInSaid said = stimulus.said();
+        return switch (said.kind()) {
+            case DUE -> ends.due(site);
+            case ASKED -> asking.ask(site, ((ShutInSaid.Asked) said).asker());
+            case WISHED -> asking.wish(site, (ShutInSaid.Wished) said);
+            case CODE -> asking.code(site, (ShutInSaid.Code) said);
+            case TRY -> asking.attempt(site, (ShutInSaid.Try) said);
+            case TRIED -> ends.tried(site, (ShutInSaid.Tried) said);
+            case TURNED_ON -> ends.turnOn(site, (ShutInSaid.TurnedOn) said);
+            case TURNED_OFF -> ends.turnOff(site, (ShutInSaid.TurnedOff) said);
+        };
     }
 }

@@ -187,7 +187,7 @@ final class Notices {
                 switch (notice.purpose()) {
                     case CALL -> desk.sends(draft.now(), notice.callouts());
                     case NEWS, SIGN_IN -> desk.sendsNews(draft.now());
-                    case ALLS_WELL, TEST -> desk.sendsAside(draft.now());
+                    case ALLS_WELL, TEST, SHUT_IN -> desk.sendsAside(draft.now());
                 });
         draft.log(queued, "queued: " + queued.text());
         if (call) {

@@ -26,19 +26,21 @@ final class PeopleNow implements Reach {
     private final Carriers carriers;
     private final Priority priority;
     private final boolean reachableOnly;
+    private final boolean mayAsk;
     private final Instant now;
 
-    private PeopleNow(Draft draft, Priority priority, boolean reachableOnly) {
+    private PeopleNow(Draft draft, Callout.Facts facts) {
         this.setup = draft.setup();
         this.carriers = new Carriers(draft);
-        this.priority = priority;
-        this.reachableOnly = reachableOnly;
+        this.priority = facts.priority();
+        this.reachableOnly = facts.alarms().stream().allMatch(Setup::isCarrier);
+        this.mayAsk = facts.priority() == Priority.CRITICAL && ShutIns.wanted(draft, facts.site());
         this.now = draft.now();
     }
 
     /** For this callout. That a carrier is down is nothing for those who would hear of it once it is back. */
     static PeopleNow of(Draft draft, Callout.Facts facts) {
-        return new PeopleNow(draft, facts.priority(), facts.alarms().stream().allMatch(Setup::isCarrier));
+        return new PeopleNow(draft, facts);
     }
 
     /** Who has stopped all their lines is nobody: there is nothing to wait for. */
@@ -49,6 +51,11 @@ final class PeopleNow implements Reach {
                 .filter(contact ->
                         !reachableOnly || carriers.reach(setup.contacts().get(contact)))
                 .toList();
+    }
+
+    @Override
+    public boolean mayAsk() {
+        return mayAsk;
     }
 
     @Override

@@ -20,6 +20,7 @@ import yardlight.escalation.notice.NoticeState;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.shutin.Standing;
 
 /**
  * A situation in memory: the whole of it in a simulation, the slice that a batch needs in the gateway. Not for use by
@@ -38,6 +39,7 @@ public final class Picture implements Situation {
     private final Map<String, Flood> floods = new HashMap<>();
     private final Map<LineHealth.Key, LineHealth> lines = new HashMap<>();
     private final Map<Gauge.Key, Gauge> gauges = new HashMap<>();
+    private final Map<String, Standing> standings = new HashMap<>();
     private final TreeMap<String, Notice> open = new TreeMap<>();
     private Setup setup;
 
@@ -62,6 +64,7 @@ public final class Picture implements Situation {
         floods.putAll(changes.floods());
         changes.lines().forEach(line -> lines.put(line.key(), line));
         changes.gauges().forEach(gauge -> gauges.put(gauge.key(), gauge));
+        changes.standings().forEach(standing -> standings.put(standing.site(), standing));
     }
 
     private void keep(Callout callout) {
@@ -188,5 +191,10 @@ public final class Picture implements Situation {
     public Gauge gauge(Gauge.Key key) {
         Gauge known = gauges.get(key);
         return known != null ? known : Gauge.unread(key);
+    }
+
+    @Override
+    public Standing standing(String site) {
+        return standings.getOrDefault(site, Standing.none(site));
     }
 }

@@ -50,6 +50,8 @@ final class Reports {
             return new Answer.Refusal("box must be set up: " + posted.box());
         }
         new Silence(draft, calls).heard(box);
+        var ends = new ShutInEnds(draft, calls.notices(), this);
+        var answers = new LinkedHashSet<AlarmKey>();
         var results = new Answer.Result[posted.reports().size()];
         Map<AlarmKey, Integer> last = new LinkedHashMap<>();
         IntStream.range(0, results.length)
@@ -57,10 +59,15 @@ final class Reports {
                 .sorted(Comparator.comparing(i -> posted.reports().get(i).at()))
                 .forEach(i -> {
                     Report report = posted.reports().get(i);
-                    results[i] = report(report, Priority.MEDIUM);
+                    ShutInEnds.Heard heard = ends.heard(report);
+                    results[i] = report(report, Priority.MEDIUM).noting(heard.note());
+                    if (heard.answers()) {
+                        answers.add(report.key());
+                    }
                     last.put(report.key(), i);
                 });
         last.forEach((key, i) -> results[i] = settled(key, results[i]));
+        answers.forEach(this::seen);
         finish(box.site());
         return new Answer.Results(List.of(results));
     }
@@ -91,6 +98,14 @@ final class Reports {
                 step.outcome(), known ? Optional.of(step.alarm().id()) : Optional.empty());
     }
 
+    /** The answer to a request: people are told of it in other words, and are not called for it. */
+    private void seen(AlarmKey key) {
+        AlarmRules.acknowledge(draft.alarm(key), "shut-in", timing(key), draft.now())
+                .ifPresent(step -> take(draft.alarm(key), step));
+        calling.remove(key);
+        raised.remove(key);
+    }
+
     /** A delay that began in a backlog may have run out by now, once nothing later undid it. */
     private Answer.Result settled(AlarmKey key, Answer.Result told) {
         Alarm before = draft.alarm(key);
@@ -103,7 +118,8 @@ final class Reports {
         boolean withheld = step.alarm().state().withheld();
         boolean turned = step.alarm().active() != before.active();
         Outcome outcome = step.alarm().active() ? Outcome.OCCURRED : Outcome.RETURNED;
-        return result(withheld || !turned ? told.outcome() : outcome, step.alarm());
+        return result(withheld || !turned ? told.outcome() : outcome, step.alarm())
+                .noting(told.note());
     }
 
     private static Answer.Result result(Outcome outcome, Alarm alarm) {

@@ -65,11 +65,12 @@ final class SharedFeeds {
 
     /** The other sites of the same ladder that hang on it. */
     private Stream<String> elsewhere(String site, String feed) {
-        String ladder = draft.ladder(site).id();
+        String ladder = Ladders.of(draft, site).id();
         return draft.setup().boxesOnFeed(feed).stream()
                 .map(Box::site)
                 .distinct()
-                .filter(other -> !other.equals(site) && draft.ladder(other).id().equals(ladder));
+                .filter(other ->
+                        !other.equals(site) && Ladders.of(draft, other).id().equals(ladder));
     }
 
     /** What is about one feed at several sites is told as one thing: which feed it is, and where. */

@@ -32,7 +32,7 @@ final class Silences {
 
     /** A silence is kept under the site, the link or the feed of the box that was missed first. */
     private Stream<Path> paths(Box box) {
-        String ladder = draft.ladder(box.site()).id();
+        String ladder = Ladders.of(draft, box.site()).id();
         return Stream.of(
                         draft.box(box.id()).flatMap(BoxWatch::absence),
                         Optional.of(Path.site(box.site())),

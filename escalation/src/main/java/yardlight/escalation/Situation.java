@@ -14,6 +14,7 @@ import yardlight.escalation.notice.Notice;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.shutin.Standing;
 
 /**
  * The old state, as far as a decision may look at it. The simulation holds all of it; the gateway loads the slice that
@@ -55,4 +56,7 @@ public interface Situation {
 
     /** What is remembered of a point's readings; one that was never read is as new. */
     Gauge gauge(Gauge.Key key);
+
+    /** How a site stands with shutting in; one of which nothing is known is off. */
+    Standing standing(String site);
 }

@@ -49,6 +49,7 @@ public sealed interface Stimulus {
         SIGNED_IN(SignedIn.class),
         STOPPED(Stopped.class),
         HANDOVER(Handover.class),
+        SHUT_IN(ShutIn.class),
         SETUP_CHANGED(SetupChanged.class);
 
         private static final Map<Class<?>, Kind> OF =
@@ -96,9 +97,7 @@ public sealed interface Stimulus {
     /** A carrier that took a notice should have said by now what became of it. */
     record NoticeDue(String notice) implements Stimulus {}
 
-    /**
-     * @param open since when the box could post; later than its deadline when time went on without the gateway
-     */
+    /** @param open since when the box could post; later than its deadline when time went on without the gateway */
     record BoxDue(String box, Instant open) implements Stimulus {
 
         /** The box could post all the time. */
@@ -237,6 +236,9 @@ public sealed interface Stimulus {
 
     /** A roster's tour changed hands; the log says who has it now. */
     record Handover(String roster) implements Stimulus {}
+
+    /** Something was said of a site's shutting in, or its time has come. */
+    record ShutIn(String site, ShutInSaid said) implements Stimulus {}
 
     /** The owner stored another setup. */
     record SetupChanged(Setup setup, String by) implements Stimulus {}

@@ -43,6 +43,7 @@ final class Texts {
             case NEWS -> news(notice, language);
             case SIGN_IN -> notice.text();
             case TEST -> test(notice, contact, language);
+            case SHUT_IN -> new ShutInNews(draft).write(notice, language);
         };
     }
 

@@ -98,6 +98,7 @@ class ArchitectureTest {
                 "record",
                 "rehearsal",
                 "restore",
+                "shutin",
                 "sites",
                 "smpp",
                 "start",

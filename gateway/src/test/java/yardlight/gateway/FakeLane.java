@@ -56,11 +56,12 @@ public final class FakeLane implements Lane {
     }
 
     @Override
-    public void heartbeat(String box, Heartbeat heartbeat) {
+    public Answer heartbeat(String box, Heartbeat heartbeat) {
         trouble.ifPresent(thrown -> {
             throw thrown;
         });
         heartbeats.add(heartbeat);
+        return answer;
     }
 
     @Override

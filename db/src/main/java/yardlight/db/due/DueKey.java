@@ -5,8 +5,8 @@ import java.util.Locale;
 /**
  * What a time belongs to.
  *
- * @param subject the key of an alarm as {@code site/point/condition}, the id of a callout, a notice or a box, a point as {@code site/point}, or a
- *     contact
+ * @param subject the key of an alarm as {@code site/point/condition}, the id of a callout, a notice, a box or a site, a point
+ *     as {@code site/point}, or a contact
  */
 public record DueKey(Kind kind, String subject) {
 
@@ -18,10 +18,11 @@ public record DueKey(Kind kind, String subject) {
         NOTICE,
         BOX,
         GAUGE,
-        WELL;
+        WELL,
+        SHUT_IN;
 
         public String word() {
-            return name().toLowerCase(Locale.ROOT);
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
         }
     }
 }

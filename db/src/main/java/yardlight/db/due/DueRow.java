@@ -13,7 +13,7 @@ final class DueRow {
 
     static Due read(ResultSet rows, int number) throws SQLException {
         var row = new Row(rows);
-        var kind = DueKey.Kind.valueOf(row.text("kind").toUpperCase(Locale.ROOT));
+        var kind = DueKey.Kind.valueOf(row.text("kind").toUpperCase(Locale.ROOT).replace('-', '_'));
         return new Due(new DueKey(kind, row.text("subject")), row.time("due_at"));
     }
 

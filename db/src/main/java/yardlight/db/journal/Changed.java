@@ -12,6 +12,7 @@ import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
+import yardlight.escalation.shutin.Standing;
 
 /** What the decisions of a transaction come to: the last word on each thing, so that each row is written once. */
 final class Changed {
@@ -26,6 +27,7 @@ final class Changed {
     final Map<String, Flood> floods = new LinkedHashMap<>();
     final Map<LineHealth.Key, LineHealth> lines = new LinkedHashMap<>();
     final Map<Gauge.Key, Gauge> gauges = new LinkedHashMap<>();
+    final Map<String, Standing> standings = new LinkedHashMap<>();
 
     /** By the id of the alarm's occurrence. */
     final Map<String, Absence> absences = new LinkedHashMap<>();
@@ -39,6 +41,7 @@ final class Changed {
         floods.putAll(changes.floods());
         changes.lines().forEach(line -> lines.put(line.key(), line));
         changes.gauges().forEach(gauge -> gauges.put(gauge.key(), gauge));
+        changes.standings().forEach(standing -> standings.put(standing.site(), standing));
         changes.absences().forEach(absence -> absences.put(absence.alarm(), absence));
     }
 }

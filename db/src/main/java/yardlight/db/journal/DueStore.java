@@ -21,6 +21,7 @@ import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.quiet.Desk;
+import yardlight.escalation.shutin.Standing;
 
 /**
  * Keeps the due rows in step with the state that they follow from. Most changes need no statement here: nothing was due
@@ -68,6 +69,7 @@ final class DueStore {
         changed.notices.keySet().forEach(id -> keys.add(new DueKey(Kind.NOTICE, id)));
         changed.boxes.keySet().forEach(box -> keys.add(new DueKey(Kind.BOX, box)));
         changed.gauges.keySet().forEach(gauge -> keys.add(new DueKey(Kind.GAUGE, GaugeColumns.id(gauge))));
+        changed.standings.keySet().forEach(site -> keys.add(new DueKey(Kind.SHUT_IN, site)));
         keys.forEach(this::sort);
         pen.write(DELETE, deletes, (statement, key) -> {
             statement.setString(1, key.kind().word());
@@ -140,6 +142,8 @@ final class DueStore {
                 Optional.ofNullable(kept.gauges.get(GaugeColumns.key(key.subject())))
                         .flatMap(Gauge::deadline);
             case WELL -> Optional.ofNullable(kept.desks.get(key.subject())).flatMap(DueStore::allsWell);
+            case SHUT_IN ->
+                Optional.ofNullable(kept.standings.get(key.subject())).flatMap(Standing::dueAt);
         };
     }
 
@@ -152,6 +156,7 @@ final class DueStore {
             case BOX -> sheet.box(key.subject()).flatMap(BoxWatch::deadline);
             case GAUGE -> sheet.gauge(GaugeColumns.key(key.subject())).deadline();
             case WELL -> allsWell(sheet.desk(key.subject()));
+            case SHUT_IN -> sheet.standing(key.subject()).dueAt();
         };
     }
 

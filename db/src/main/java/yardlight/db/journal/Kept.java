@@ -13,6 +13,7 @@ import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
+import yardlight.escalation.shutin.Standing;
 
 /** What is in the database, as far as it was looked at; tells an insert from an update. */
 final class Kept {
@@ -25,6 +26,8 @@ final class Kept {
     final Map<String, Flood> floods = new HashMap<>();
     final Map<LineHealth.Key, LineHealth> lines = new HashMap<>();
     final Map<Gauge.Key, Gauge> gauges = new HashMap<>();
+
+    final Map<String, Standing> standings = new HashMap<>();
 
     /** By the id of the alarm's occurrence. */
     final Map<String, Absence> absences = new HashMap<>();
@@ -45,5 +48,6 @@ final class Kept {
         lines.putAll(changed.lines);
         gauges.putAll(changed.gauges);
         absences.putAll(changed.absences);
+        standings.putAll(changed.standings);
     }
 }

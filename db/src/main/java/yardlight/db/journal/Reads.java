@@ -12,6 +12,7 @@ import yardlight.db.columns.GaugeColumns;
 import yardlight.db.columns.LineColumns;
 import yardlight.db.columns.NoticeColumns;
 import yardlight.db.columns.NoticeColumns.KeptNotice;
+import yardlight.db.columns.ShutInColumns;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.heartbeat.Absence;
@@ -21,6 +22,7 @@ import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
+import yardlight.escalation.shutin.Standing;
 
 /** Reads what is stored, each kind in one query however much is asked for. */
 final class Reads {
@@ -43,6 +45,8 @@ final class Reads {
     private static final String GAUGES = GaugeColumns.TABLE.select() + " where id = any(?)";
 
     private static final String LINES = LineColumns.TABLE.select();
+
+    private static final String STANDINGS = ShutInColumns.TABLE.select() + " where site = any(?)";
 
     private final Pen pen;
 
@@ -100,6 +104,10 @@ final class Reads {
 
     List<Gauge> gauges(Collection<Gauge.Key> keys) {
         return pen.among(GAUGES, keys.stream().map(GaugeColumns::id).toList(), GaugeColumns::read);
+    }
+
+    List<Standing> standings(Collection<String> sites) {
+        return pen.among(STANDINGS, sites, ShutInColumns::read);
     }
 
     List<LineHealth> lines() {

@@ -20,6 +20,7 @@ import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
+import yardlight.escalation.shutin.Standing;
 
 /**
  * The situation for one transaction: what is stored, with what was decided so far laid over it. {@link #prepare} reads a
@@ -107,7 +108,8 @@ public final class Sheet implements Situation {
                 changes.floods(),
                 changes.lines(),
                 changes.absences(),
-                changes.gauges());
+                changes.gauges(),
+                changes.standings());
         changed.add(real);
         slice.apply(real);
     }
@@ -215,5 +217,11 @@ public final class Sheet implements Situation {
     public Gauge gauge(Gauge.Key key) {
         slice.needGauges(List.of(key));
         return slice.picture.gauge(key);
+    }
+
+    @Override
+    public Standing standing(String site) {
+        slice.needStandings(List.of(site));
+        return slice.picture.standing(site);
     }
 }

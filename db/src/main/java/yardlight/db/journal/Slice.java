@@ -21,6 +21,7 @@ import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.shutin.Standing;
 
 /**
  * The part of the stored situation that was looked at. Each {@code need} reads what is missing in one query and never
@@ -48,6 +49,7 @@ final class Slice {
     private final Set<String> boxes = new HashSet<>();
     private final Set<Gauge.Key> gauges = new HashSet<>();
     private final Set<Path> paths = new HashSet<>();
+    private final Set<String> standings = new HashSet<>();
     private boolean desks;
     private boolean lines;
     private Optional<AnswerCodes> codes = Optional.empty();
@@ -79,6 +81,7 @@ final class Slice {
         changes.boxes().forEach(watch -> boxes.add(watch.box()));
         changes.absences().forEach(absence -> paths.add(absence.path()));
         changes.gauges().forEach(gauge -> gauges.add(gauge.key()));
+        changes.standings().forEach(standing -> standings.add(standing.site()));
         floods.addAll(changes.floods().keySet());
         changes.callouts().forEach(callout -> {
             if (callouts.add(callout.id())) {
@@ -205,6 +208,13 @@ final class Slice {
         List<Gauge> found = reads.gauges(of.stream().filter(gauges::add).toList());
         found.forEach(gauge -> kept.gauges.put(gauge.key(), gauge));
         picture.apply(Changes.gauged(found));
+    }
+
+    void needStandings(Collection<String> ofSites) {
+        List<Standing> found =
+                reads.standings(ofSites.stream().filter(standings::add).toList());
+        found.forEach(standing -> kept.standings.put(standing.site(), standing));
+        picture.apply(Changes.standings(found));
     }
 
     void needDesks() {

@@ -17,6 +17,7 @@ import yardlight.db.columns.FloodColumns;
 import yardlight.db.columns.FloodColumns.SiteFlood;
 import yardlight.db.columns.GaugeColumns;
 import yardlight.db.columns.LineColumns;
+import yardlight.db.columns.ShutInColumns;
 import yardlight.db.columns.Table;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.heartbeat.Absence;
@@ -46,6 +47,7 @@ final class StateStore {
         save(DeskColumns.TABLE, changed.desks.values(), desk -> kept.desks.get(desk.contact()));
         save(BoxColumns.TABLE, changed.boxes.values(), watch -> kept.boxes.get(watch.box()));
         absences(changed.absences.values(), kept);
+        save(ShutInColumns.TABLE, changed.standings.values(), one -> kept.standings.get(one.site()));
         save(LineColumns.TABLE, changed.lines.values(), line -> kept.lines.get(line.key()));
         save(GaugeColumns.TABLE, changed.gauges.values(), gauge -> kept.gauges.get(gauge.key()));
         List<SiteFlood> floods = changed.floods.entrySet().stream()

@@ -4,6 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.Set;
 import yardlight.escalation.BoxAlarms;
 import yardlight.escalation.Neighbours;
+import yardlight.escalation.ShutInAlarm;
 import yardlight.escalation.Stimulus;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.heartbeat.Path;
@@ -69,6 +70,7 @@ public final class Wants {
             case CARRIER -> carrier((Stimulus.Carrier) stimulus);
             case SIGNED_IN -> desks.addAll(((Stimulus.SignedIn) stimulus).contacts());
             case STOPPED -> stopped((Stimulus.Stopped) stimulus);
+            case SHUT_IN -> alarm(ShutInAlarm.at(((Stimulus.ShutIn) stimulus).site()));
             case SETUP_CHANGED -> changed(((Stimulus.SetupChanged) stimulus).setup());
             case HANDOVER, REPLIED, LINK_USED -> {
                 // Says who is on call by the setup, which is always at hand; so are people's lines.

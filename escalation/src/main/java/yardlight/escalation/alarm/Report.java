@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param measured the numbers that came with it
  * @param at when it happened
  * @param declared whether {@code at} is the box's own time; else it is the time of arrival
+ * @param request id of the request that the box answers by it, if it says so
  */
 public record Report(
         AlarmKey key,
@@ -21,4 +22,18 @@ public record Report(
         Optional<Priority> priority,
         Measured measured,
         Instant at,
-        boolean declared) {}
+        boolean declared,
+        Optional<String> request) {
+
+    /** One that answers no request. */
+    public Report(
+            AlarmKey key,
+            Optional<String> box,
+            boolean active,
+            Optional<Priority> priority,
+            Measured measured,
+            Instant at,
+            boolean declared) {
+        this(key, box, active, priority, measured, at, declared, Optional.empty());
+    }
+}

@@ -14,8 +14,16 @@ import java.util.TreeMap;
  */
 public final class Climb {
 
-    /** What to do next. Exactly one of: call {@code people}, wait until {@code until}, or neither: the ladder is exhausted. */
-    public record Step(Optional<Place> place, List<String> people, Map<String, Instant> held, Optional<Instant> until) {
+    /**
+     * What to do next. Exactly one of: call {@code people} or ask the site or both, wait until {@code until}, or neither: the
+     * ladder is exhausted.
+     */
+    public record Step(
+            Optional<Place> place,
+            List<String> people,
+            Map<String, Instant> held,
+            Optional<Instant> until,
+            boolean asks) {
 
         public Step {
             people = List.copyOf(people);
@@ -45,8 +53,9 @@ public final class Climb {
             if (here.rung() < ladder.rungs().size()) {
                 Rung rung = ladder.rungs().get(here.rung());
                 List<String> free = free(reach.people(rung), asleep, reach);
-                if (!free.isEmpty()) {
-                    return new Step(place, free, asleep, Optional.of(now.plus(rung.delay())));
+                boolean asks = rung.asks() && reach.mayAsk();
+                if (!free.isEmpty() || asks) {
+                    return new Step(place, free, asleep, Optional.of(now.plus(rung.delay())), asks);
                 }
                 first = first.equals(waiting) ? Map.copyOf(asleep) : first;
             }
@@ -54,7 +63,7 @@ public final class Climb {
         }
         Optional<Instant> until = asleep.values().stream().filter(now::isBefore).min(Instant::compareTo);
         Place resume = from.orElse(new Place(ladder.again(), 0, 0));
-        return new Step(until.map(any -> resume), List.of(), first, until);
+        return new Step(until.map(any -> resume), List.of(), first, until, false);
     }
 
     private static List<String> free(List<String> people, Map<String, Instant> asleep, Reach reach) {

@@ -16,6 +16,11 @@ public interface Reach {
     /** Until when the contact cannot be called: the end of their quiet hours, or when to ask for their carriers again. */
     Optional<Instant> heldUntil(String contact);
 
+    /** Whether the site may be asked to shut in, so that a rung that asks is not passed over. */
+    default boolean mayAsk() {
+        return false;
+    }
+
     /** All contacts of the rung, each once. */
     default List<String> people(Rung rung) {
         Set<String> all = new LinkedHashSet<>();

@@ -109,6 +109,23 @@ public record Notice(
                 purpose);
     }
 
+    /** One that says how a request to shut in stands. */
+    public static Notice shutIn(String id, String contact, Instant at) {
+        return new Notice(
+                id,
+                contact,
+                List.of(),
+                Priority.CRITICAL,
+                "",
+                NoticeState.QUEUED,
+                at,
+                Optional.empty(),
+                Optional.empty(),
+                0,
+                Optional.empty(),
+                Purpose.SHUT_IN);
+    }
+
     /** What a line of the log about it names: itself, the contact, and the first callout if there is any. */
     public Map<String, String> about() {
         var about = new TreeMap<>(Map.of("notice", id, "contact", contact));

@@ -13,7 +13,9 @@ public enum Purpose {
     /** It says that somebody signed in with something new. About no callout. */
     SIGN_IN,
     /** It tries one line, and goes by no other. About no callout. */
-    TEST;
+    TEST,
+    /** It says how a request to shut in stands. About no callout; neither quiet hours nor a limit hold it. */
+    SHUT_IN;
 
     public String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');

@@ -157,6 +157,7 @@ public final class Rehearsal {
                         Optional.of(contact),
                         Optional.empty(),
                         "wants nothing more by any line")));
+        RehearsedShutIn.turnedOn(setup, question).ifPresent(simulation.picture()::apply);
         simulation.watch(this::note);
         var report = new Report(
                 question.key(), Optional.of(BOX), true, question.priority(), Measured.NOTHING, question.at(), true);
@@ -186,6 +187,10 @@ public final class Rehearsal {
     }
 
     private void note(Happening happening) {
+        new RehearsedShutIn(setup, BOX).of(happening).ifPresent(asked -> {
+            lines.add(asked.line());
+            simulation.at(asked.line().at(), asked.answer());
+        });
         happening.decision().changes().notices().stream()
                 .filter(notice -> notice.purpose() == Purpose.CALL)
                 .forEach(notice -> note(happening.at(), notice));

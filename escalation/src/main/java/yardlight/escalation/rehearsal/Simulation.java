@@ -12,6 +12,7 @@ import yardlight.escalation.Changes;
 import yardlight.escalation.Decision;
 import yardlight.escalation.Escalator;
 import yardlight.escalation.Picture;
+import yardlight.escalation.ShutInSaid;
 import yardlight.escalation.Stimulus;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Setup;
@@ -95,6 +96,9 @@ public final class Simulation {
                         new Stimulus.AllsWellDue(desk.contact())));
         changes.notices()
                 .forEach(notice -> due("notice " + notice.id(), notice.dueAt(), new Stimulus.NoticeDue(notice.id())));
+        changes.standings()
+                .forEach(one -> due(
+                        "shut-in " + one.site(), one.dueAt(), new Stimulus.ShutIn(one.site(), new ShutInSaid.Due())));
         changes.boxes().forEach(box -> due("box " + box.box(), box.deadline(), new Stimulus.BoxDue(box.box())));
         changes.gauges()
                 .forEach(gauge -> due("gauge " + gauge.key(), gauge.deadline(), new Stimulus.GaugeDue(gauge.key())));

@@ -29,6 +29,13 @@ public sealed interface Said {
      */
     record Hold(Optional<Integer> code, Optional<Duration> length) implements Said {}
 
+    /**
+     * Ask the site to shut in.
+     *
+     * @param number of a call; or the six digits that were sent to make sure
+     */
+    record ShutIn(int number) implements Said {}
+
     /** What is going on? */
     record Status() implements Said {}
 

@@ -24,6 +24,7 @@ public final class SetupCheck {
     public List<Mistake> check(Draft draft) {
         var found = new Findings(Names.of(draft));
         sites(draft, found);
+        ShutInCheck.sites(draft, found);
         boxes(draft, found);
         points(draft, found);
         contacts(draft, found);

@@ -2,8 +2,10 @@ package yardlight.escalation.setup;
 
 import java.time.ZoneId;
 import java.util.Collections;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import yardlight.escalation.shutin.Terms;
 import yardlight.escalation.tank.Response;
 
 /**
@@ -13,6 +15,7 @@ import yardlight.escalation.tank.Response;
  * @param empties the feeds that drive what empties them
  * @param inService false while somebody works on the whole place: then none of its points is in service
  * @param response how long it takes to do something about it
+ * @param shutIn how it is asked to shut in, if it may be asked at all; this alone turns nothing on
  */
 public record Site(
         String id,
@@ -22,7 +25,8 @@ public record Site(
         Set<String> fills,
         Set<String> empties,
         boolean inService,
-        Response response) {
+        Response response,
+        Optional<Terms> shutIn) {
 
     /** The id of the gateway itself, for its own alarms: a site that is there whether or not somebody has set it up. */
     public static final String GATEWAY = "gateway";
@@ -38,7 +42,7 @@ public record Site(
         empties = Collections.unmodifiableSet(new TreeSet<>(empties));
     }
 
-    /** A site that people reach in the usual time. */
+    /** A site that people reach in the usual time, and that is never asked to shut in. */
     public Site(
             String id,
             String name,
@@ -47,11 +51,16 @@ public record Site(
             Set<String> fills,
             Set<String> empties,
             boolean inService) {
-        this(id, name, zone, ladder, fills, empties, inService, Response.USUAL);
+        this(id, name, zone, ladder, fills, empties, inService, Response.USUAL, Optional.empty());
     }
 
     /** A site whose wells hang on a feed of that name, and whose pump does. */
     public Site(String id, String name, ZoneId zone, String ladder) {
         this(id, name, zone, ladder, FILLS, EMPTIES, true);
+    }
+
+    /** The same site, asked to shut in by these terms once somebody has turned that on. */
+    public Site withShutIn(Terms terms) {
+        return new Site(id, name, zone, ladder, fills, empties, inService, response, Optional.of(terms));
     }
 }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import yardlight.escalation.shutin.Asker;
+import yardlight.escalation.shutin.RequestState;
 
 final class English implements Phrases {
 
@@ -18,6 +20,7 @@ final class English implements Phrases {
             Map.entry("drift", "DRIFTING"),
             Map.entry("no-readings", "NO READINGS"),
             Map.entry("sensor-fault", "SENSOR FAULT"),
+            Map.entry("not-confirmed", "NOT CONFIRMED"),
             Map.entry("will-overflow", "WILL OVERFLOW"),
             Map.entry("runs-less", "RUNS LESS"),
             Map.entry("runs-more", "RUNS MORE"),
@@ -262,6 +265,26 @@ final class English implements Phrases {
     @Override
     public String more(int others) {
         return "And " + others + " more.";
+    }
+
+    @Override
+    public String asker(Asker.Kind asker) {
+        return asker == Asker.Kind.LAST_CALL ? "the time to overflow" : "the ladder";
+    }
+
+    @Override
+    public String shutIn(RequestState state, String time, String by) {
+        return switch (state) {
+            case ASKED, TRYING, UNCERTAIN ->
+                "ASKED TO SHUT IN " + time + (by.isEmpty() ? "" : " by " + by)
+                        + ". Not done yet: you will hear what the site says.";
+            case FETCHED -> "has the request to shut in " + time + ". Not done yet: it has to confirm.";
+            case CONFIRMED -> "IS SHUT IN, the site says " + time + ". It is started again at the site only.";
+            case REFUSED -> "DOES NOT SHUT IN, the site says " + time + ". Somebody has to go there.";
+            case EXPIRED -> "WAS NOT SHUT IN: the request expired " + time + " before the site took it.";
+            case UNCONFIRMED -> "SHUT-IN NOT CONFIRMED " + time + ". It may be done or not: somebody has to look.";
+            case WITHDRAWN -> "request to shut in taken back " + time + ". If the site had it, it may still be done.";
+        };
     }
 
     @Override

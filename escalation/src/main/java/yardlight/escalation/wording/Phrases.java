@@ -3,6 +3,8 @@ package yardlight.escalation.wording;
 import java.time.DayOfWeek;
 import java.util.Optional;
 import yardlight.escalation.setup.Language;
+import yardlight.escalation.shutin.Asker;
+import yardlight.escalation.shutin.RequestState;
 
 /**
  * What a text says, in one language. Written as the language is written; whatever the GSM alphabet lacks is
@@ -145,6 +147,16 @@ interface Phrases {
 
     /** So many more of the same, as a sentence of its own. */
     String more(int others);
+
+    /** Who asked to shut in, when it was no person. */
+    String asker(Asker.Kind asker);
+
+    /**
+     * How a request to shut in stands, after the name of the site.
+     *
+     * @param by who asked; may be empty
+     */
+    String shutIn(RequestState state, String time, String by);
 
     /** Between what a text is for and what else there is to say. */
     String also();

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import yardlight.escalation.shutin.Asker;
+import yardlight.escalation.shutin.RequestState;
 
 final class Spanish implements Phrases {
 
@@ -42,7 +44,8 @@ final class Spanish implements Phrases {
             Map.entry("tripped", "DISPARADO"),
             Map.entry("leak", "FUGA"),
             Map.entry("said-stop", "DIJO STOP"),
-            Map.entry("low-battery", "BATERÍA BAJA"));
+            Map.entry("low-battery", "BATERÍA BAJA"),
+            Map.entry("not-confirmed", "SIN CONFIRMAR"));
     private static final Map<String, String> MEANINGS = Map.of(
             "runs-less", "Entra menos fluido: un pozo parado o una fuga",
             "runs-more", "La bomba puede estar gastada",
@@ -281,6 +284,26 @@ final class Spanish implements Phrases {
     @Override
     public String more(int others) {
         return "Y " + others + " más.";
+    }
+
+    @Override
+    public String asker(Asker.Kind asker) {
+        return asker == Asker.Kind.LAST_CALL ? "el tiempo hasta el derrame" : "la escala";
+    }
+
+    @Override
+    public String shutIn(RequestState state, String time, String by) {
+        return switch (state) {
+            case ASKED, TRYING, UNCERTAIN ->
+                "SE PIDIÓ CERRAR " + time + (by.isEmpty() ? "" : ", " + by)
+                        + ". Aún no está hecho: sabrá lo que diga el sitio.";
+            case FETCHED -> "tiene el pedido de cerrar " + time + ". Aún no está hecho: debe confirmar.";
+            case CONFIRMED -> "ESTÁ CERRADO, dice el sitio " + time + ". Solo se arranca en el sitio.";
+            case REFUSED -> "NO SE CIERRA, dice el sitio " + time + ". Alguien debe ir.";
+            case EXPIRED -> "NO SE CERRÓ: el pedido venció " + time + " sin que el sitio lo tomara.";
+            case UNCONFIRMED -> "CIERRE SIN CONFIRMAR " + time + ". Puede estar hecho o no: alguien debe ver.";
+            case WITHDRAWN -> "pedido de cierre retirado " + time + ". Si el sitio lo tenía, aún puede hacerse.";
+        };
     }
 
     @Override

@@ -72,6 +72,11 @@ public final class Wording {
         return SignInText.more(text, others, Phrases.in(language));
     }
 
+    /** The text that says how a request to shut in stands. */
+    public static String shutIn(ShutInTold told, Language language) {
+        return ShutInText.text(told, Phrases.in(language));
+    }
+
     /** The text that tries one line of its reader. */
     public static String test(Way way, Answering answering, Language language) {
         return TestText.text(way, answering, Phrases.in(language));

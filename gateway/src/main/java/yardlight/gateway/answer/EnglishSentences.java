@@ -81,6 +81,23 @@ final class EnglishSentences implements Sentences {
     }
 
     @Override
+    public String makeSureToShutIn(String site, int code) {
+        return "To ask " + site + " to SHUT IN send SHUT " + code + " from here within 5 min. Nothing is done yet.";
+    }
+
+    @Override
+    public String shutInAsked(String site, boolean joined) {
+        return site + (joined ? " had been asked to shut in already." : " is asked to shut in.")
+                + " Not done yet: you will hear what the site says.";
+    }
+
+    @Override
+    public String wrongCode() {
+        return "Nothing was done: that is not the code, or it came too late. Begin anew with SHUT and the call's"
+                + " number.";
+    }
+
+    @Override
     public String works(Collection<String> lines) {
         return "Thank you. The test got to you by line " + Lists.plain(lines) + ".";
     }

@@ -45,9 +45,18 @@ class Replies implements Asked {
     private final LogBook log;
     private final Proving proving;
     private final Clocks clocks;
+    private final Shutting shutting;
     private final Doubts doubts;
 
-    Replies(Alarms alarms, SetupInForce inForce, Lane lane, LogBook log, Proving proving, Clocks clocks) {
+    Replies(
+            Alarms alarms,
+            SetupInForce inForce,
+            Lane lane,
+            LogBook log,
+            Proving proving,
+            Clocks clocks,
+            Shutting shutting) {
+        this.shutting = shutting;
         this.proving = proving;
         this.alarms = alarms;
         this.inForce = inForce;
@@ -114,6 +123,9 @@ class Replies implements Asked {
         var wish = new Wish(sender, people, stops, sentences);
         if (said instanceof Said.Stop) {
             return wish.stop(lane);
+        }
+        if (said instanceof Said.ShutIn shut && !wish.stopped()) {
+            return Outcome.nothing(oneLine(shutting.take(shut, sender, person, calls.waiting(), setup)));
         }
         if (said instanceof Said.Start) {
             return wish.start(lane, calls.waiting());

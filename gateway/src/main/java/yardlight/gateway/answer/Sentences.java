@@ -45,6 +45,14 @@ interface Sentences {
 
     String calledFirst(List<String> names);
 
+    /** The code that has to come back, before a site is asked to shut in. */
+    String makeSureToShutIn(String site, int code);
+
+    /** @param joined whether it had been asked before */
+    String shutInAsked(String site, boolean joined);
+
+    String wrongCode();
+
     /** A test got there; the lines are numbers with their channels. */
     String works(Collection<String> lines);
 

@@ -83,6 +83,22 @@ final class SpanishSentences implements Sentences {
     }
 
     @Override
+    public String makeSureToShutIn(String site, int code) {
+        return "Para pedir CERRAR " + site + " mande CERRAR " + code + " desde aquí en 5 min. Aún no se hizo nada.";
+    }
+
+    @Override
+    public String shutInAsked(String site, boolean joined) {
+        return (joined ? "Ya se había pedido cerrar " : "Se pide cerrar ") + site
+                + ". Aún no está hecho: sabrá lo que diga el sitio.";
+    }
+
+    @Override
+    public String wrongCode() {
+        return "No se hizo nada: no es el código, o llegó tarde. Empiece de nuevo con CERRAR y el número del aviso.";
+    }
+
+    @Override
     public String works(Collection<String> lines) {
         return "Gracias. La prueba le llegó por la línea " + Lists.plain(lines) + ".";
     }

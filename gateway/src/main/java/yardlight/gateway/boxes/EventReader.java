@@ -17,6 +17,7 @@ import yardlight.gateway.lane.PostedEvent;
 final class EventReader {
 
     private static final Pattern PRINTABLE = Pattern.compile("[ -~]{1,64}");
+    private static final Pattern REQUEST = Pattern.compile("[!-~]{1,128}");
     private static final String ID_RULE = "must be 1 to 64 of a-z, 0-9 and -, and not start with -";
 
     private final PostingBox box;
@@ -35,6 +36,8 @@ final class EventReader {
         Optional<Boolean> active = event.as("state", "must be active or normal", EventReader::active);
         Optional<String> id = event.as("id", "must be 1 to 64 printable ASCII characters", EventReader::printable);
         Optional<Priority> priority = event.as("priority", "must be low, medium, high or critical", Priority::of);
+        Optional<String> request =
+                event.as("request", "must be 1 to 128 printable ASCII characters", EventReader::request);
         Measured measured = measured(event);
         When when = When.of(event.instant("at"), received);
         if (faults.count() > 0) {
@@ -42,7 +45,14 @@ final class EventReader {
         }
         var key = new AlarmKey(box.site(), point.orElseThrow(), condition.orElseThrow());
         var report = new Report(
-                key, Optional.of(box.getName()), active.orElseThrow(), priority, measured, when.at(), when.declared());
+                key,
+                Optional.of(box.getName()),
+                active.orElseThrow(),
+                priority,
+                measured,
+                when.at(),
+                when.declared(),
+                request);
         return new Posting.Line(Optional.of(new PostedEvent(id, report)), when.note(), List.of());
     }
 
@@ -54,6 +64,10 @@ final class EventReader {
 
     private static Optional<String> id(String text) {
         return Optional.of(text).filter(AlarmKey.ID.asMatchPredicate());
+    }
+
+    private static Optional<String> request(String text) {
+        return Optional.of(text).filter(REQUEST.asMatchPredicate());
     }
 
     private static Optional<String> printable(String text) {

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.List;
 import java.util.Optional;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
@@ -13,6 +14,7 @@ import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.ResponseStatus;
 import org.springframework.web.bind.annotation.RestController;
+import yardlight.escalation.Answer;
 import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.gateway.document.Body;
 import yardlight.gateway.document.Document;
@@ -42,9 +44,10 @@ class HeartbeatsController {
     /**
      * @param next after which time the next one is expected
      * @param note what was not taken as it was said
+     * @param requests what the box is asked to do; there only when there is something
      */
     @JsonInclude(JsonInclude.Include.NON_ABSENT)
-    record Heard(Instant received, Duration next, Optional<String> note) {}
+    record Heard(Instant received, Duration next, Optional<String> note, Optional<List<Ask>> requests) {}
 
     @PostMapping(path = "/api/v1/heartbeats", produces = MediaType.APPLICATION_JSON_VALUE)
     @ResponseStatus(HttpStatus.ACCEPTED)
@@ -58,13 +61,19 @@ class HeartbeatsController {
         Heartbeat heartbeat = HeartbeatReader.read(said, when);
         faults.orNothing();
         refuseIfSpent(box, heartbeat);
-        lane.heartbeat(box.getName(), heartbeat);
+        Optional<List<Ask>> requests = asked(lane.heartbeat(box.getName(), heartbeat), box);
         posts.tell(
                 request,
                 box.getName(),
                 () -> Told.heartbeat(heartbeat),
                 () -> when.note().orElse(""));
-        return new Heard(received, box.box().every().orElse(USUAL), when.note());
+        return new Heard(received, box.box().every().orElse(USUAL), when.note(), requests);
+    }
+
+    private static Optional<List<Ask>> asked(Answer answer, PostingBox box) {
+        return answer instanceof Answer.Offered offered
+                ? Optional.of(List.of(Ask.of(offered.request(), box)))
+                : Optional.empty();
     }
 
     /** A feed that is off is an alarm, and an alarm is never what gets refused. */

@@ -60,7 +60,8 @@ final class KeyFilter extends OncePerRequestFilter {
     }
 
     private Optional<PostingBox> box(HttpServletRequest request) throws IOException {
-        Optional<PostingBox> box = knock.who(request).map(KeyRing.Held::box).map(PostingBox::new);
+        Optional<PostingBox> box = knock.who(request)
+                .map(held -> new PostingBox(held.box(), held.key().hash()));
         if (box.filter(known -> known.box().signed()).isPresent() && !SignedRequest.is(request)) {
             throw Knock.unsigned(box.get().getName());
         }

@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import yardlight.escalation.Answer;
 import yardlight.gateway.document.Faults;
 import yardlight.gateway.lane.PostedEvent;
@@ -58,7 +60,11 @@ final class Posting {
         line.event().orElseThrow().id().ifPresent(id -> result.put("id", id));
         result.put("outcome", decided.outcome().word());
         decided.alarm().ifPresent(alarm -> result.put("alarm", alarm));
-        line.note().ifPresent(note -> result.put("note", note));
+        String note =
+                Stream.concat(line.note().stream(), decided.note().stream()).collect(Collectors.joining("; "));
+        if (!note.isEmpty()) {
+            result.put("note", note);
+        }
         return result;
     }
 

@@ -3,8 +3,12 @@ package yardlight.gateway.boxes;
 import java.security.Principal;
 import yardlight.escalation.setup.Box;
 
-/** The box behind a request, known by its key. */
-record PostingBox(Box box) implements Principal {
+/**
+ * The box behind a request, known by its key.
+ *
+ * @param hash the SHA-256 of the key that it showed or signed with, in hexadecimal digits
+ */
+record PostingBox(Box box, String hash) implements Principal {
 
     @Override
     public String getName() {

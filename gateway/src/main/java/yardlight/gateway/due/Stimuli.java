@@ -6,6 +6,7 @@ import yardlight.db.columns.AlarmColumns;
 import yardlight.db.columns.GaugeColumns;
 import yardlight.db.due.DueKey;
 import yardlight.escalation.Answer;
+import yardlight.escalation.ShutInSaid;
 import yardlight.escalation.Stimulus;
 import yardlight.gateway.clock.Leap;
 import yardlight.gateway.lane.Intake;
@@ -31,6 +32,7 @@ final class Stimuli {
             case CALLOUT -> new Stimulus.CalloutDue(key.subject());
             case DESK -> new Stimulus.DeskDue(key.subject());
             case WELL -> new Stimulus.AllsWellDue(key.subject());
+            case SHUT_IN -> new Stimulus.ShutIn(key.subject(), new ShutInSaid.Due());
             case NOTICE -> new Stimulus.NoticeDue(key.subject());
             case GAUGE ->
                 new Stimulus.GaugeDue(

@@ -62,7 +62,8 @@ record LadderForm(String id, int seen, String endsWhen, String again, List<RungF
                                 .map(LadderForm::bounded)
                                 .toList(),
                         field(sent, "wait-" + key),
-                        field(sent, "rounds-" + key)))
+                        field(sent, "rounds-" + key),
+                        !field(sent, "ask-" + key).isEmpty()))
                 .toList();
         return new LadderForm(id, seen(sent), field(sent, ENDS_WHEN), field(sent, AGAIN), rungs);
     }

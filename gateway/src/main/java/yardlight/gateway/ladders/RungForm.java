@@ -12,12 +12,15 @@ import yardlight.gateway.document.Node;
  * @param key by which the form tells it from the others, wherever it is moved
  * @param call whom it calls; an empty text is a place that nobody has been chosen for
  * @param pause how long it waits, as {@link Wait} shows it
+ * @param asks whether it asks the site to shut in
  */
-record RungForm(String key, List<String> call, String pause, String rounds) {
+record RungForm(String key, List<String> call, String pause, String rounds, boolean asks) {
 
     private static final String CALL = "call";
     private static final String WAIT = "wait";
     private static final String ROUNDS = "rounds";
+    private static final String ASK = "ask";
+    private static final String SHUT_IN = "shut-in";
     private static final String USUAL_WAIT = "PT5M";
     private static final String ONCE = "1";
 
@@ -26,7 +29,7 @@ record RungForm(String key, List<String> call, String pause, String rounds) {
     }
 
     static RungForm fresh(String key) {
-        return new RungForm(key, List.of(""), Wait.shown(USUAL_WAIT), ONCE);
+        return new RungForm(key, List.of(""), Wait.shown(USUAL_WAIT), ONCE, false);
     }
 
     static RungForm of(String key, Node.Members rung) {
@@ -37,7 +40,8 @@ record RungForm(String key, List<String> call, String pause, String rounds) {
                 key,
                 call,
                 Wait.shown(member(rung, WAIT).orElse(USUAL_WAIT)),
-                member(rung, ROUNDS).orElse(ONCE));
+                member(rung, ROUNDS).orElse(ONCE),
+                member(rung, ASK).isPresent());
     }
 
     /**
@@ -59,13 +63,18 @@ record RungForm(String key, List<String> call, String pause, String rounds) {
         if (!member(was, ROUNDS).orElse(ONCE).equals(rounds)) {
             members.put(ROUNDS, number(rounds));
         }
+        if (asks) {
+            members.put(ASK, new Node.Text(SHUT_IN));
+        } else {
+            members.remove(ASK);
+        }
         return new Node.Members(members);
     }
 
     RungForm withOneMore() {
         var more = new java.util.ArrayList<>(call);
         more.add("");
-        return new RungForm(key, more, pause, rounds);
+        return new RungForm(key, more, pause, rounds, asks);
     }
 
     static Node number(String typed) {

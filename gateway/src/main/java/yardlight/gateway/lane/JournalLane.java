@@ -65,8 +65,8 @@ final class JournalLane implements Lane, Intake, LogBook, LaneProbe {
     }
 
     @Override
-    public void heartbeat(String box, Heartbeat heartbeat) {
-        await(offer(new BeatWork(new Stimulus.Beat(box, heartbeat, hearing.get()))));
+    public Answer heartbeat(String box, Heartbeat heartbeat) {
+        return await(offer(new BeatWork(new Stimulus.Beat(box, heartbeat, hearing.get()))));
     }
 
     @Override

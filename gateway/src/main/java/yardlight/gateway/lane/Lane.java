@@ -22,9 +22,10 @@ public interface Lane {
     List<Answer.Result> events(String box, List<PostedEvent> events, boolean spent);
 
     /**
+     * @return with a request for the box, if there is one: it counts as handed over from here on
      * @throws UnknownBox when the box is not set up (any more); nothing is stored
      */
-    void heartbeat(String box, Heartbeat heartbeat);
+    Answer heartbeat(String box, Heartbeat heartbeat);
 
     /**
      * Has one thing decided.

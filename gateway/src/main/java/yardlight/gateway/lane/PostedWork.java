@@ -65,7 +65,14 @@ record PostedWork(String box, List<PostedEvent> events, boolean spent) implement
                 Report said = events.get(i).report();
                 Instant at = said.at().isAfter(now) ? now : said.at().truncatedTo(ChronoUnit.MICROS);
                 fresh.add(new Report(
-                        said.key(), said.box(), said.active(), said.priority(), said.measured(), at, said.declared()));
+                        said.key(),
+                        said.box(),
+                        said.active(),
+                        said.priority(),
+                        said.measured(),
+                        at,
+                        said.declared(),
+                        said.request()));
             }
         }
         return fresh;

@@ -9,6 +9,7 @@ import yardlight.db.due.DueKey.Kind;
 import yardlight.db.journal.Wants;
 import yardlight.escalation.Answer;
 import yardlight.escalation.Decision;
+import yardlight.escalation.ShutInSaid;
 import yardlight.escalation.Stimulus;
 
 /** A stimulus that needs nothing but a decision. */
@@ -37,6 +38,7 @@ record StimulusWork(Stimulus stimulus) implements Work<Answer> {
             case BOX_DUE -> due(Kind.BOX, ((Stimulus.BoxDue) stimulus).box());
             case GAUGE_DUE -> due(Kind.GAUGE, GaugeColumns.id(((Stimulus.GaugeDue) stimulus).key()));
             case ALLS_WELL_DUE -> due(Kind.WELL, ((Stimulus.AllsWellDue) stimulus).contact());
+            case SHUT_IN -> shutIn((Stimulus.ShutIn) stimulus);
             case REPORTED,
                     MEASURED,
                     BEAT,
@@ -57,6 +59,10 @@ record StimulusWork(Stimulus stimulus) implements Work<Answer> {
                     HANDOVER,
                     SETUP_CHANGED -> Optional.empty();
         };
+    }
+
+    private static Optional<DueKey> shutIn(Stimulus.ShutIn said) {
+        return said.said().kind() == ShutInSaid.Kind.DUE ? due(Kind.SHUT_IN, said.site()) : Optional.empty();
     }
 
     private static Optional<DueKey> due(Kind kind, String subject) {

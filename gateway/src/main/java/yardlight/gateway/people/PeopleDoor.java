@@ -55,7 +55,8 @@ class PeopleDoor {
         "/new-roster",
         "/turns/*/edit",
         "/turns/*/swap/**",
-        "/sites/*/points/**"
+        "/sites/*/points/**",
+        "/sites/*/shut-in/on"
     };
 
     /** Only what the browser keeps of pages: to clear its storage would take a phone's subscription to push along. */
@@ -131,11 +132,11 @@ class PeopleDoor {
         requests.requestMatchers("/actuator/health/**", "/v3/api-docs/**", "/v3/api-docs.yaml")
                 .permitAll();
         requests.requestMatchers(HttpMethod.PUT, "/api/v1/setup").hasRole(OWNER);
-        requests.requestMatchers(HttpMethod.POST, "/phone/**").hasRole(OWNER);
+        requests.requestMatchers(HttpMethod.POST, "/phone/**", "/boxes/**").hasRole(OWNER);
         requests.requestMatchers("/phone").hasRole(HAND);
         requests.requestMatchers(KEYS).hasRole(OWNER);
-        requests.requestMatchers(HttpMethod.POST, "/boxes/**").hasRole(OWNER);
         requests.requestMatchers("/start", "/start/**").hasRole(OWNER);
+        requests.requestMatchers(HttpMethod.POST, "/sites/*/shut-in").hasRole(HAND);
         requests.requestMatchers(HttpMethod.POST, "/api/v1/alarms/*/reset", "/alarms/*/reset", "/sites/**")
                 .hasRole(OWNER);
         // Rehearsing stores nothing.

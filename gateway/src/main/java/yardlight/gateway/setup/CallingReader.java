@@ -79,10 +79,14 @@ final class CallingReader {
     }
 
     private static Rung rung(Fields fields) {
+        boolean asks = fields.as(
+                        "ask", "must be shut-in", word -> Optional.of(word).filter("shut-in"::equals))
+                .isPresent();
         var rung = new Rung(
-                atLeastOne(fields, "call"),
+                asks ? fields.texts("call") : atLeastOne(fields, "call"),
                 fields.duration("wait", Duration.ofSeconds(1), LONGEST_WAIT).orElse(USUAL_WAIT),
-                fields.whole("rounds", 1, 100).orElse(1));
+                fields.whole("rounds", 1, 100).orElse(1),
+                asks);
         fields.nothingElse();
         return rung;
     }

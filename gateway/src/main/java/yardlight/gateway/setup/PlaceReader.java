@@ -32,7 +32,8 @@ final class PlaceReader {
                 feeds(fields, "fills", Site.FILLS),
                 feeds(fields, "empties", Site.EMPTIES),
                 fields.flag("inService").orElse(true),
-                fields.object("response").map(EquipmentReader::response).orElse(Response.USUAL));
+                fields.object("response").map(EquipmentReader::response).orElse(Response.USUAL),
+                ShutInReader.terms(fields));
         fields.nothingElse();
         return site;
     }

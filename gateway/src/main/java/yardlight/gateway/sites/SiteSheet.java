@@ -9,6 +9,7 @@ import java.util.List;
  * @param inService whether people are called for its alarms
  * @param worked since when and by whose doing it is out of service; may be empty
  * @param editable whether it stands in the setup and can be changed
+ * @param shutIn how it stands with being asked to shut in; empty where it is never asked
  * @param now alarms that are not over
  * @param lately alarms that are
  */
@@ -20,6 +21,7 @@ record SiteSheet(
         boolean inService,
         String worked,
         boolean editable,
+        String shutIn,
         List<Box> boxes,
         List<Point> points,
         List<Row> now,

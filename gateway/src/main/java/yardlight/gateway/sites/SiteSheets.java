@@ -14,6 +14,7 @@ import yardlight.db.alarm.AlarmFilter;
 import yardlight.db.alarm.Alarms;
 import yardlight.db.alarm.HeardBoxes;
 import yardlight.db.alarm.RecordedAlarm;
+import yardlight.db.shutin.ShutIns;
 import yardlight.escalation.BoxAlarms;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.heartbeat.BoxWatch;
@@ -22,6 +23,7 @@ import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
 import yardlight.gateway.page.Clockface;
 import yardlight.gateway.page.Names;
+import yardlight.gateway.page.ShutInWords;
 import yardlight.gateway.page.Telling;
 import yardlight.gateway.page.Tongue;
 import yardlight.gateway.problem.Problem;
@@ -43,9 +45,17 @@ class SiteSheets {
     private final HeardBoxes heard;
     private final SetupInForce inForce;
     private final Service service;
+    private final ShutIns shutIns;
     private final InstantSource clock;
 
-    SiteSheets(Alarms alarms, HeardBoxes heard, SetupInForce inForce, Service service, InstantSource clock) {
+    SiteSheets(
+            Alarms alarms,
+            HeardBoxes heard,
+            SetupInForce inForce,
+            Service service,
+            ShutIns shutIns,
+            InstantSource clock) {
+        this.shutIns = shutIns;
         this.alarms = alarms;
         this.heard = heard;
         this.inForce = inForce;
@@ -72,6 +82,7 @@ class SiteSheets {
                 site.inService(),
                 site.inService() ? "" : service.since(id, clockface, tongue),
                 setup.sites().containsKey(id),
+                new ShutInWords(tongue, new Names(setup), clockface).brief(setup.site(id), shutIns.of(id)),
                 boxes(setup.boxesAt(id), telling),
                 points(setup, id, newest, telling),
                 live.stream().map(alarm -> row(alarm, telling)).toList(),

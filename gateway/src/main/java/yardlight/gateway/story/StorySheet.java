@@ -14,6 +14,7 @@ import java.util.List;
  * @param said the text that went out last; may be empty
  * @param next what happens next by itself; may be empty
  * @param newest the occurrence that followed; empty when this is the newest one
+ * @param shutIn how the site stands with being asked to shut in; empty where it is never asked
  * @param silence empty unless it is the alarm of one
  */
 record StorySheet(
@@ -33,6 +34,7 @@ record StorySheet(
         String next,
         String newest,
         May may,
+        String shutIn,
         List<Silence> silence,
         List<Line> story,
         List<Span> spans) {

@@ -17,6 +17,7 @@ import yardlight.db.alarm.Told;
 import yardlight.db.log.AlarmSpan;
 import yardlight.db.log.LogLine;
 import yardlight.db.log.LogLines;
+import yardlight.db.shutin.ShutIns;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmRules;
 import yardlight.escalation.alarm.AlarmTrigger;
@@ -25,6 +26,7 @@ import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.setup.Setup;
 import yardlight.gateway.page.Clockface;
 import yardlight.gateway.page.Names;
+import yardlight.gateway.page.ShutInWords;
 import yardlight.gateway.page.Telling;
 import yardlight.gateway.page.Tongue;
 import yardlight.gateway.problem.Problem;
@@ -46,10 +48,19 @@ class StorySheets {
     private final Told told;
     private final LogLines log;
     private final Silences silences;
+    private final ShutIns shutIns;
     private final SetupInForce inForce;
     private final InstantSource clock;
 
-    StorySheets(Alarms alarms, Told told, LogLines log, Silences silences, SetupInForce inForce, InstantSource clock) {
+    StorySheets(
+            Alarms alarms,
+            Told told,
+            LogLines log,
+            Silences silences,
+            ShutIns shutIns,
+            SetupInForce inForce,
+            InstantSource clock) {
+        this.shutIns = shutIns;
         this.alarms = alarms;
         this.told = told;
         this.log = log;
@@ -92,6 +103,7 @@ class StorySheets {
                         .orElse(""),
                 newest.orElse(""),
                 newest.isPresent() ? StorySheet.May.NOTHING : may(alarm, setup),
+                new ShutInWords(tongue, names, clockface).brief(setup.site(site), shutIns.of(site)),
                 silence(alarm, telling).stream().toList(),
                 story(recorded, newest.isPresent(), telling),
                 Shelf.of(clockface, tongue));

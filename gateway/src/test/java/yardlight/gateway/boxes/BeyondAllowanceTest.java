@@ -22,7 +22,7 @@ class BeyondAllowanceTest {
 
     private static final String EVENT = "{\"point\":\"water-tank\",\"condition\":\"high-high\",\"state\":\"active\"}";
 
-    private final PostingBox box = new PostingBox(Fixtures.aBox());
+    private final PostingBox box = new PostingBox(Fixtures.aBox(), "");
     private final FakeLane lane = new FakeLane();
     private final Allowance allowance = new Allowance(2, Duration.ofMinutes(1), TimeMeter.SYSTEM_NANOTIME);
     private final InstantSource clock = InstantSource.fixed(TestGateway.NOW);

@@ -16,7 +16,7 @@ import yardlight.gateway.problem.Problem;
 class PostingFuzzTest {
 
     private static final PostingReader READER =
-            new PostingReader(new EventReader(new PostingBox(Fixtures.aBox()), TestGateway.NOW));
+            new PostingReader(new EventReader(new PostingBox(Fixtures.aBox(), ""), TestGateway.NOW));
 
     @FuzzTest(maxDuration = "5m")
     void json(byte[] input) throws IOException {

@@ -33,8 +33,8 @@ class LadderFormTest {
         assertThat(form.endsWhen()).isEqualTo("acknowledged");
         assertThat(form.rungs())
                 .containsExactly(
-                        new RungForm("0", List.of("ana", "ben"), "1:30", "2"),
-                        new RungForm("1", List.of("everyone"), "5", "1"));
+                        new RungForm("0", List.of("ana", "ben"), "1:30", "2", false),
+                        new RungForm("1", List.of("everyone"), "5", "1", false));
     }
 
     @Test

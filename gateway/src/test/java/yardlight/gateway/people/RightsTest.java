@@ -93,6 +93,11 @@ class RightsTest {
         decided.put("GET /sites", Who.READER_UP);
         decided.put("GET /sites/{id}", Who.READER_UP);
         decided.put("POST /sites/{id}/service", Who.OWNER);
+        decided.put("GET /sites/{id}/shut-in", Who.READER_UP);
+        decided.put("POST /sites/{id}/shut-in", Who.HAND_UP);
+        decided.put("GET /sites/{id}/shut-in/on", Who.OWNER);
+        decided.put("POST /sites/{id}/shut-in/on", Who.OWNER);
+        decided.put("POST /sites/{id}/shut-in/off", Who.OWNER);
         decided.put("GET /sites/{site}/points/{point}", Who.OWNER);
         decided.put("POST /sites/{site}/points/{point}", Who.OWNER);
         decided.put("POST /sites/{id}/points/{point}/service", Who.OWNER);
@@ -188,6 +193,7 @@ class RightsTest {
             Map.entry("GET /yardlight.css", Who.ANYBODY),
             Map.entry("GET /yardlight.svg", Who.ANYBODY),
             Map.entry("GET /wiring.js", Who.READER_UP),
+            Map.entry("GET /hold.js", Who.READER_UP),
             Map.entry("GET /calm.js", Who.ANYBODY),
             Map.entry("GET /phone.js", Who.ANYBODY),
             Map.entry("GET /phone-worker.js", Who.ANYBODY),

@@ -1,0 +1,11 @@
+package yardlight.gateway.due;
+
+import yardlight.db.TestDatabase;
+
+class PostgresShutInRestartIT extends ShutInRestartContract {
+
+    @Override
+    TestDatabase database() {
+        return TestDatabase.POSTGRESQL;
+    }
+}

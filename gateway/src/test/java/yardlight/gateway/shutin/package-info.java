@@ -1,0 +1,2 @@
+/** A site is asked to shut in, with the whole gateway. */
+package yardlight.gateway.shutin;
