@@ -53,7 +53,10 @@ class MigrationIT {
                         "device",
                         "sitting",
                         "passkey_handle",
-                        "passkey");
+                        "passkey",
+                        "reading_series",
+                        "reading",
+                        "reading_day");
     }
 
     @ParameterizedTest

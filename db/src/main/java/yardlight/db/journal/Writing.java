@@ -38,6 +38,7 @@ public final class Writing implements AutoCloseable {
     private final Runnable drop;
     private final Numbers numbers;
     private final Extras extras = new Extras();
+    private final ReadingRows readings;
     private boolean done;
 
     Writing(Pen pen, Memory memory, Runnable drop) {
@@ -45,6 +46,7 @@ public final class Writing implements AutoCloseable {
         this.memory = memory;
         this.drop = drop;
         this.numbers = new Numbers(pen);
+        this.readings = new ReadingRows(pen);
     }
 
     /**
@@ -119,6 +121,10 @@ public final class Writing implements AutoCloseable {
         extras.events.add(event);
     }
 
+    public ReadingRows readings() {
+        return readings;
+    }
+
     public void attempt(AttemptRecord attempt) {
         extras.attempts.add(attempt);
     }
@@ -140,6 +146,7 @@ public final class Writing implements AutoCloseable {
         notices.putOff(extras.retries);
         Optional<Instant> due = new DueStore(pen, sheet, extras, now).write();
         new RecordStore(pen, numbers).write(extras);
+        readings.write();
         numbers.write(now, sheet.lastCode());
         pen.commit();
         done = true;

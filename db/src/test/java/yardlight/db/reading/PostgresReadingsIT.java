@@ -1,0 +1,11 @@
+package yardlight.db.reading;
+
+import yardlight.db.TestDatabase;
+
+class PostgresReadingsIT extends ReadingsContract {
+
+    @Override
+    TestDatabase database() {
+        return TestDatabase.POSTGRESQL;
+    }
+}
