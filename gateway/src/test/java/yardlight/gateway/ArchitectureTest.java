@@ -95,6 +95,7 @@ class ArchitectureTest {
                 "owner",
                 "paths",
                 "push",
+                "readings",
                 "record",
                 "rehearsal",
                 "restore",

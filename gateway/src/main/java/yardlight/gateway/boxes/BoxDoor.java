@@ -2,6 +2,7 @@ package yardlight.gateway.boxes;
 
 import io.github.bucket4j.TimeMeter;
 import jakarta.servlet.DispatcherType;
+import jakarta.servlet.http.HttpServletRequest;
 import java.time.Duration;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
@@ -12,6 +13,7 @@ import org.springframework.security.config.annotation.web.configurers.AbstractHt
 import org.springframework.security.config.http.SessionCreationPolicy;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
+import yardlight.gateway.posting.Allowance;
 import yardlight.gateway.problem.Bearer;
 import yardlight.gateway.problem.ProblemWriter;
 import yardlight.gateway.problem.Refusals;
@@ -26,7 +28,7 @@ class BoxDoor {
     @Order(10)
     SecurityFilterChain boxChain(
             HttpSecurity http, Knock knock, SignsOfLife signs, Posts posts, Refusals refusals, ProblemWriter writer) {
-        return http.securityMatcher("/api/v1/events", "/api/v1/heartbeats")
+        return http.securityMatcher(BoxDoor::posting)
                 .authorizeHttpRequests(
                         requests -> requests.dispatcherTypeMatchers(DispatcherType.ERROR, DispatcherType.ASYNC)
                                 .permitAll()
@@ -42,6 +44,14 @@ class BoxDoor {
                         .authenticationEntryPoint(
                                 refusals.challenge(Bearer.CHALLENGE, "this needs the key of a box that is set up")))
                 .build();
+    }
+
+    /** Readings are read back at the address where boxes post them: that is another door. */
+    private static boolean posting(HttpServletRequest request) {
+        String path = request.getRequestURI().substring(request.getContextPath().length());
+        return path.equals("/api/v1/events")
+                || path.equals("/api/v1/heartbeats")
+                || path.equals("/api/v1/readings") && request.getMethod().equals("POST");
     }
 
     @Bean

@@ -12,6 +12,8 @@ import yardlight.escalation.alarm.Report;
 import yardlight.gateway.document.Faults;
 import yardlight.gateway.document.Fields;
 import yardlight.gateway.lane.PostedEvent;
+import yardlight.gateway.posting.PostingBox;
+import yardlight.gateway.posting.When;
 
 /** Reads one event by the table of the contract. Fields that it does not know are left alone: boxes differ. */
 final class EventReader {

@@ -17,6 +17,8 @@ import yardlight.gateway.document.Body;
 import yardlight.gateway.document.Format;
 import yardlight.gateway.lane.Lane;
 import yardlight.gateway.lane.TooManyPosts;
+import yardlight.gateway.posting.Allowance;
+import yardlight.gateway.posting.PostingBox;
 import yardlight.gateway.wire.Posts;
 
 /** Takes what boxes report. */

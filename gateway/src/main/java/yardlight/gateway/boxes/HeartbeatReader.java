@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.gateway.document.Fields;
+import yardlight.gateway.posting.When;
 
 /** Reads what a box says of itself. Fields that it does not know are left alone. */
 final class HeartbeatReader {

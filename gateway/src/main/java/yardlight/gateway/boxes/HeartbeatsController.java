@@ -21,6 +21,9 @@ import yardlight.gateway.document.Document;
 import yardlight.gateway.document.Faults;
 import yardlight.gateway.document.Fields;
 import yardlight.gateway.lane.Lane;
+import yardlight.gateway.posting.Allowance;
+import yardlight.gateway.posting.PostingBox;
+import yardlight.gateway.posting.When;
 import yardlight.gateway.wire.Posts;
 
 /** Takes signs of life. */

@@ -12,6 +12,7 @@ import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.security.core.context.SecurityContextImpl;
 import org.springframework.security.web.authentication.preauth.PreAuthenticatedAuthenticationToken;
 import org.springframework.web.filter.OncePerRequestFilter;
+import yardlight.gateway.posting.PostingBox;
 import yardlight.gateway.problem.Problem;
 import yardlight.gateway.problem.ProblemWriter;
 import yardlight.gateway.signature.SignedRequest;

@@ -30,7 +30,7 @@ final class PostingReader {
             case LINES -> lines(body.lines().filter(line -> !line.isBlank()).toList());
             case FORM -> whole(List.of(event(Document.form(body))));
             case JSON -> json(Document.json(body));
-            case YAML -> throw Problem.wrongType(ACCEPTED);
+            case YAML, CSV -> throw Problem.wrongType(ACCEPTED);
         };
     }
 

@@ -73,6 +73,15 @@ public record Document(Node root, List<Fault> faults, boolean loose) {
         return Form.document(text);
     }
 
+    /**
+     * Each line of values as an object of texts, by the names in the first line.
+     *
+     * @throws Problem 400 when it is not CSV, or when its first line does not name its columns
+     */
+    public static List<Document> csv(String text) {
+        return Csv.documents(text);
+    }
+
     /** Far above what the contract needs, far below what hurts. */
     private static StreamReadConstraints bounds(long tokens) {
         return StreamReadConstraints.builder()

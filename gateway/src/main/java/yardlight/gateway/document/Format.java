@@ -15,6 +15,8 @@ public enum Format {
     /** JSON, one document a line. */
     LINES("application/x-ndjson"),
     FORM("application/x-www-form-urlencoded"),
+    /** A line of names and then lines of values (RFC 4180). */
+    CSV("text/csv"),
     YAML("application/yaml", "application/x-yaml", "text/yaml", "text/x-yaml");
 
     private final List<String> types;

@@ -73,7 +73,7 @@ final class Batch {
             handed.take(turn);
         } catch (JournalTrouble trouble) {
             throw trouble;
-        } catch (TooManyPosts | UnknownBox refused) {
+        } catch (TooManyPosts | UnknownBox | OtherUnit refused) {
             handed.failed(refused);
         } catch (RuntimeException mistake) {
             LOG.error("no decision could be made on {}", handed.about(), mistake);

@@ -12,6 +12,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Supplier;
+import yardlight.db.journal.ReadingRows.Fate;
 import yardlight.escalation.Answer;
 import yardlight.escalation.Entry;
 import yardlight.escalation.Stimulus;
@@ -62,6 +63,11 @@ final class JournalLane implements Lane, Intake, LogBook, LaneProbe {
     @Override
     public List<Answer.Result> events(String box, List<PostedEvent> events, boolean spent) {
         return await(offer(new PostedWork(box, List.copyOf(events), spent)));
+    }
+
+    @Override
+    public List<Fate> readings(String box, List<PostedReading> readings, Instant oldest, boolean spent) {
+        return await(offer(new ReadingsWork(box, List.copyOf(readings), oldest, spent)));
     }
 
     @Override

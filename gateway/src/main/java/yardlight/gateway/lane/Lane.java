@@ -1,6 +1,8 @@
 package yardlight.gateway.lane;
 
+import java.time.Instant;
 import java.util.List;
+import yardlight.db.journal.ReadingRows.Fate;
 import yardlight.escalation.Answer;
 import yardlight.escalation.Stimulus;
 import yardlight.escalation.heartbeat.Heartbeat;
@@ -20,6 +22,16 @@ public interface Lane {
      * @throws UnknownBox when the box is not set up (any more); nothing is stored
      */
     List<Answer.Result> events(String box, List<PostedEvent> events, boolean spent);
+
+    /**
+     * @param oldest readings from before are not kept
+     * @param spent whether the box has spent its allowance: then only what changes an alarm is taken
+     * @return what became of each reading, in order
+     * @throws TooManyPosts when the allowance is spent and nothing in it changes an alarm; nothing is stored
+     * @throws UnknownBox when the box is not set up (any more); nothing is stored
+     * @throws OtherUnit when a point is stored in another unit by now; nothing is stored
+     */
+    List<Fate> readings(String box, List<PostedReading> readings, Instant oldest, boolean spent);
 
     /**
      * @return with a request for the box, if there is one: it counts as handed over from here on

@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import yardlight.gateway.posting.Allowance;
 import yardlight.gateway.problem.Problem;
 
 /** The allowance against the rule of the token bucket, and its waits against RFC 9110. */

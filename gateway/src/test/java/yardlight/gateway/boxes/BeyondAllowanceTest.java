@@ -14,6 +14,8 @@ import org.springframework.mock.web.MockHttpServletRequest;
 import yardlight.escalation.Fixtures;
 import yardlight.gateway.FakeLane;
 import yardlight.gateway.TestGateway;
+import yardlight.gateway.posting.Allowance;
+import yardlight.gateway.posting.PostingBox;
 import yardlight.gateway.problem.Problem;
 import yardlight.gateway.wire.Posts;
 

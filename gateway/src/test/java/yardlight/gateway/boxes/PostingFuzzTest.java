@@ -10,6 +10,8 @@ import yardlight.gateway.document.Body;
 import yardlight.gateway.document.Document;
 import yardlight.gateway.document.Faults;
 import yardlight.gateway.document.Format;
+import yardlight.gateway.posting.PostingBox;
+import yardlight.gateway.posting.When;
 import yardlight.gateway.problem.Problem;
 
 /** What a box posts, by bytes that look for new ways through the code: taken or refused, and never an error. */

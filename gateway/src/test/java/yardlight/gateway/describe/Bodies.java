@@ -60,7 +60,22 @@ final class Bodies {
                     "answers: list",
                     "setup: object"));
 
-    private static final Map<String, RequestBody> MORE = Map.of("POST /api/v1/alarms/{id}/notes", json("note*: text"));
+    private static final Schema<?> READING =
+            object("point*: text", "value*: number", "unit: text", "at: RFC 3339 time");
+
+    private static final Map<String, RequestBody> MORE = Map.of(
+            "POST /api/v1/alarms/{id}/notes",
+            json("note*: text"),
+            "POST /api/v1/readings",
+            body(Map.of(
+                    JSON,
+                    either(READING, list(READING)),
+                    "application/x-ndjson",
+                    READING,
+                    "application/x-www-form-urlencoded",
+                    READING,
+                    "text/csv",
+                    of("string", ""))));
 
     private Bodies() {}
 

@@ -23,11 +23,13 @@ class Description {
 
     private static final String PEOPLE = "login";
     private static final String KEYS = "key";
-    private static final List<String> BY_KEY = List.of("/api/v1/events", "/api/v1/heartbeats", "/api/v1/replies");
+    private static final List<String> BY_KEY =
+            List.of("POST /api/v1/events", "POST /api/v1/heartbeats", "POST /api/v1/readings", "POST /api/v1/replies");
 
     private static final Map<String, List<String>> QUERIES = Map.of(
             "GET /api/v1/alarms", List.of("site", "state", "from", "to"),
             "GET /api/v1/lines", List.of("contact"),
+            "GET /api/v1/readings", List.of("site", "point", "from", "to", "points"),
             "GET /api/v1/log", List.of("from", "to", "site", "contact"));
 
     @Bean
@@ -64,8 +66,8 @@ class Description {
     }
 
     private static void complete(String path, PathItem item) {
-        String scheme = BY_KEY.contains(path) ? KEYS : PEOPLE;
         item.readOperationsMap().forEach((method, operation) -> {
+            String scheme = BY_KEY.contains(method + " " + path) ? KEYS : PEOPLE;
             operation.setSecurity(List.of(new SecurityRequirement().addList(scheme)));
             body(method + " " + path, operation);
         });

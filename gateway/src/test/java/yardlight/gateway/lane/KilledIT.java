@@ -25,16 +25,22 @@ import yardlight.db.TestDatabase;
 class KilledIT {
 
     @RepeatedTest(3)
-    void every_event_that_was_answered_is_there_after_the_process_was_killed(RepetitionInfo round) throws Exception {
+    void every_event_and_every_reading_that_was_answered_is_there_after_the_process_was_killed(RepetitionInfo round)
+            throws Exception {
         String url = TestDatabase.H2.newUrl();
 
         Set<String> answered = killed(url, new Random(round.getCurrentRepetition()));
 
-        assertThat(answered).isNotEmpty();
+        assertThat(of("e-", answered)).isNotEmpty();
+        assertThat(of("r-", answered)).isNotEmpty();
         try (var source = TestDatabase.H2.migrated(url)) {
             var jdbc = new JdbcTemplate(source);
             assertThat(new HashSet<>(jdbc.queryForList("select substring(box_event, 12) from event", String.class)))
-                    .containsAll(answered);
+                    .containsAll(of("e-", answered));
+            assertThat(new HashSet<>(jdbc.queryForList("select cast(measured as integer) from reading", Integer.class)))
+                    .containsAll(of("r-", answered).stream()
+                            .map(name -> Integer.valueOf(name.substring(2)))
+                            .toList());
             assertThat(jdbc.queryForObject("select max(line) - count(*) from log_line", Long.class))
                     .as("gaps in the log")
                     .isZero();
@@ -47,7 +53,7 @@ class KilledIT {
         }
     }
 
-    /** Runs a gateway and kills it while it is busy. Comes back with the events that it had answered. */
+    /** Runs a gateway and kills it while it is busy. Comes back with what it had answered. */
     private static Set<String> killed(String url, Random random) throws Exception {
         Process victim = new ProcessBuilder(java(), "-cp", System.getProperty("java.class.path"), victim(), url)
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
@@ -67,6 +73,10 @@ class KilledIT {
         } finally {
             victim.destroyForcibly();
         }
+    }
+
+    private static List<String> of(String kind, Set<String> answered) {
+        return answered.stream().filter(name -> name.startsWith(kind)).toList();
     }
 
     private static String firstEvent(BufferedReader out) throws IOException {

@@ -5,13 +5,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import yardlight.db.TestDatabase;
+import yardlight.db.reading.Slot;
 import yardlight.escalation.Fixtures;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Measured;
 import yardlight.escalation.alarm.Report;
+import yardlight.escalation.reading.Reading;
 import yardlight.gateway.SmallGateway;
 
-/** A gateway in a process of its own that says which events it has answered, until somebody kills it. */
+/** A gateway in a process of its own that says which events and readings it has answered, until somebody kills it. */
 final class Victim {
 
     private static final int THREADS = 6;
@@ -23,6 +25,19 @@ final class Victim {
         var number = new AtomicInteger();
         for (int i = 0; i < THREADS; i++) {
             new Thread(() -> post(gateway.lane(), number)).start();
+        }
+        new Thread(() -> measure(gateway.lane())).start();
+    }
+
+    private static void measure(Lane lane) {
+        for (int mine = 1; true; mine++) {
+            var reading = new Reading("mesa-9", "level", mine, Slot.FIRST.plusSeconds(mine));
+            lane.readings(
+                    "mesa-9-box",
+                    List.of(new PostedReading(reading, mine, Optional.of("ft"), false)),
+                    Slot.FIRST,
+                    false);
+            System.out.println("r-" + mine);
         }
     }
 

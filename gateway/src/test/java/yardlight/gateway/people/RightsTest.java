@@ -54,6 +54,8 @@ class RightsTest {
     private static void api(Map<String, Who> decided) {
         decided.put("POST /api/v1/events", Who.KEY);
         decided.put("POST /api/v1/heartbeats", Who.KEY);
+        decided.put("POST /api/v1/readings", Who.KEY);
+        decided.put("GET /api/v1/readings", Who.READER_UP);
         decided.put("POST /api/v1/replies", Who.KEY);
         decided.put("GET /api/v1/setup", Who.READER_UP);
         decided.put("PUT /api/v1/setup", Who.OWNER);

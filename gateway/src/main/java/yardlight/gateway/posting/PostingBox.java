@@ -1,4 +1,4 @@
-package yardlight.gateway.boxes;
+package yardlight.gateway.posting;
 
 import java.security.Principal;
 import yardlight.escalation.setup.Box;
@@ -8,14 +8,14 @@ import yardlight.escalation.setup.Box;
  *
  * @param hash the SHA-256 of the key that it showed or signed with, in hexadecimal digits
  */
-record PostingBox(Box box, String hash) implements Principal {
+public record PostingBox(Box box, String hash) implements Principal {
 
     @Override
     public String getName() {
         return box.id();
     }
 
-    String site() {
+    public String site() {
         return box.site();
     }
 }

@@ -1,4 +1,4 @@
-package yardlight.gateway.boxes;
+package yardlight.gateway.posting;
 
 import java.time.Instant;
 import java.util.Optional;
@@ -9,12 +9,12 @@ import java.util.Optional;
  * @param declared whether it is the box's own time
  * @param note what the box is told when its time was replaced
  */
-record When(Instant at, boolean declared, Optional<String> note) {
+public record When(Instant at, boolean declared, Optional<String> note) {
 
     /** No box of ours is older; an earlier time is a clock that has lost its battery. */
     private static final Instant OLDEST = Instant.parse("2020-01-01T00:00:00Z");
 
-    static When of(Optional<Instant> said, Instant received) {
+    public static When of(Optional<Instant> said, Instant received) {
         if (said.isEmpty()) {
             return new When(received, false, Optional.empty());
         }

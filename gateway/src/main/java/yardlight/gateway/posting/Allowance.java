@@ -1,4 +1,4 @@
-package yardlight.gateway.boxes;
+package yardlight.gateway.posting;
 
 import com.github.benmanes.caffeine.cache.Caffeine;
 import com.github.benmanes.caffeine.cache.LoadingCache;
@@ -12,7 +12,7 @@ import yardlight.gateway.problem.Problem;
  * How much a box may post: a token bucket for each, full at first. A box that has spent its allowance is not shut out;
  * it is the lane that then takes only what is news.
  */
-final class Allowance {
+public final class Allowance {
 
     private final LoadingCache<String, Bucket> buckets;
 
@@ -20,7 +20,7 @@ final class Allowance {
      * @param burst size of the bucket
      * @param refill time in which one token comes back
      */
-    Allowance(int burst, Duration refill, TimeMeter time) {
+    public Allowance(int burst, Duration refill, TimeMeter time) {
         buckets = Caffeine.newBuilder()
                 .maximumSize(10_000)
                 .build(box -> Bucket.builder()
@@ -30,17 +30,17 @@ final class Allowance {
     }
 
     /** Takes the tokens, or none and says no. */
-    boolean take(String box, int tokens) {
+    public boolean take(String box, int tokens) {
         return tokens == 0 || buckets.get(box).tryConsume(tokens);
     }
 
     /** How long until there is a token again; zero when there is one. */
-    Duration untilNext(String box) {
+    public Duration untilNext(String box) {
         return Duration.ofNanos(buckets.get(box).estimateAbilityToConsume(1).getNanosToWaitForRefill());
     }
 
     /** What a box is told that posts too much. */
-    Problem refusal(String box) {
+    public Problem refusal(String box) {
         return Problem.later(
                 HttpStatus.TOO_MANY_REQUESTS, "this box has spent its allowance; nothing was stored", untilNext(box));
     }
