@@ -49,11 +49,12 @@ public final class Bench {
             case "delivery" -> DeliveryBench.run(settings);
             case "lateness" -> LatenessBench.run(settings);
             case "heartbeats" -> HeartbeatBench.run(settings);
+            case "readings" -> ReadingsBench.run(settings);
             case "scale" -> ScaleBench.run(settings);
             case "flood" -> FloodBench.run(settings);
             default ->
                 throw new IllegalArgumentException(
-                        "part must be start, throughput, delivery, lateness, heartbeats, scale or flood: " + part);
+                        "part must be start, throughput, delivery, lateness, heartbeats, readings, scale or flood: " + part);
         };
     }
 }

@@ -1,9 +1,11 @@
 package yardlight.demo.bench;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Duration;
+import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -104,6 +106,12 @@ final class BenchGateway implements AutoCloseable {
 
     private OwnerDoor owner() {
         return new OwnerDoor(process.address(), PASSWORD);
+    }
+
+    /** What the owner shows at the door. */
+    static String login() {
+        byte[] pair = (OwnerDoor.LOGIN + ":" + PASSWORD).getBytes(StandardCharsets.UTF_8);
+        return "Basic " + Base64.getEncoder().encodeToString(pair);
     }
 
     BenchHome home() {

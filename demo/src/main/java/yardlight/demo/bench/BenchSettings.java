@@ -27,6 +27,7 @@ import yardlight.demo.gateway.Launch;
  * @param armed callouts that wait while others fall due
  * @param boxes that send a heartbeat each minute
  * @param beating how long they do so before it is measured: past the first deadline of the first of them
+ * @param measuring how long points are read while that is measured
  * @param flood how long the gateway is flooded; that part is left out when it is zero
  * @param look how often the heap is looked at in the meantime
  * @param scale how many boxes the costs are measured with, two alarms each
@@ -36,7 +37,7 @@ import yardlight.demo.gateway.Launch;
 record BenchSettings(
         @DefaultValue("") String gatewayJar,
 
-        @DefaultValue({"start", "throughput", "delivery", "lateness", "heartbeats", "scale", "flood"})
+        @DefaultValue({"start", "throughput", "delivery", "lateness", "heartbeats", "readings", "scale", "flood"})
         List<String> only,
 
         @DefaultValue("PT60S") Duration warmUp,
@@ -49,6 +50,7 @@ record BenchSettings(
         @DefaultValue("100000") int armed,
         @DefaultValue("100000") int boxes,
         @DefaultValue("PT100S") Duration beating,
+        @DefaultValue("PT5M") Duration measuring,
         @DefaultValue("PT0S") Duration flood,
         @DefaultValue("PT5M") Duration look,
         @DefaultValue({"1000", "4000", "16000"}) List<Integer> scale,

@@ -12,8 +12,19 @@ import java.util.stream.IntStream;
  * @param boxes dealt out to the sites in turn
  * @param heartbeat what each box has after its site, empty or beginning with a comma; here and in rungs an apostrophe is a quotation mark
  * @param rungs the rungs of the ladder of a site
+ * @param points how many each site has that are set up, {@code point-0} and so on
+ * @param rules what each of them has after its site
  */
-record BenchSetup(int sites, int boxes, String heartbeat, IntFunction<String> rungs) {
+record BenchSetup(int sites, int boxes, String heartbeat, IntFunction<String> rungs, int points, String rules) {
+
+    BenchSetup(int sites, int boxes, String heartbeat, IntFunction<String> rungs) {
+        this(sites, boxes, heartbeat, rungs, 0, "");
+    }
+
+    /** The same with points at each site. */
+    BenchSetup with(int more, String their) {
+        return new BenchSetup(sites, boxes, heartbeat, rungs, more, their);
+    }
 
     /** A box at each site, and nobody is called again while it is measured. */
     static BenchSetup of(int sites) {
@@ -43,6 +54,11 @@ record BenchSetup(int sites, int boxes, String heartbeat, IntFunction<String> ru
                                 ::formatted)
                 + ", 'boxes': "
                 + each(boxes, box -> "{'id': '" + box(box) + "', 'site': 'site-" + box % sites + "'" + heartbeat + "}")
+                + ", 'points': "
+                + each(
+                        sites * points,
+                        point -> "{'id': 'point-" + point % points + "', 'site': 'site-" + point / points + "', " + rules
+                                + "}")
                 + ", 'contacts': "
                 + each(
                         sites,
