@@ -3,6 +3,7 @@ package yardlight.channels.mail;
 import jakarta.mail.MessagingException;
 import java.util.Optional;
 import java.util.stream.Stream;
+import yardlight.channels.Attachment;
 import yardlight.channels.Message;
 
 /** How a message looks on its way: the two channels differ in nothing else. */
@@ -14,7 +15,13 @@ enum Form {
             String text = Words.clean(message.text());
             Letter letter = Letter.start(this, sender, message);
             letter.setSubject(Words.headline(text, LONGEST_SUBJECT), "UTF-8");
-            letter.body(text + "\n\n-- \nYardlight, notice " + message.id(), POLITE_LINE);
+            String signature = "\n\n-- \nYardlight, notice " + message.id();
+            if (message.attachment().isPresent()) {
+                Attachment picture = message.attachment().get();
+                letter.body(text + "\n\n" + Words.clean(picture.words()) + signature, POLITE_LINE, picture);
+            } else {
+                letter.body(text + signature, POLITE_LINE);
+            }
             return letter.finish();
         }
     },

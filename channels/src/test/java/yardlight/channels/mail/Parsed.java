@@ -27,7 +27,9 @@ record Parsed(List<Field> fields, String text) {
             }
             if (state == EntityState.T_BODY) {
                 String charset = tokens.getBodyDescriptor().getCharset();
-                text.append(new String(tokens.getDecodedInputStream().readAllBytes(), charset));
+                byte[] body = tokens.getDecodedInputStream().readAllBytes();
+                // What is no text has no charset, and is none of it.
+                text.append(charset == null ? "" : new String(body, charset));
             }
         }
         return new Parsed(fields, text.toString());
