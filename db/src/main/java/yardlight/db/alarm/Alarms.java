@@ -1,5 +1,6 @@
 package yardlight.db.alarm;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -57,6 +58,21 @@ public class Alarms {
                 AlarmColumns.TABLE.select() + " where site = ? and current_key > '' and occurrence > 0",
                 (rows, n) -> AlarmColumns.read(new Row(rows)),
                 site);
+    }
+
+    /**
+     * The occurrences that held at some moment from {@code from}, inclusive, to {@code to}, exclusive, without what was done
+     * about them; newest first.
+     */
+    public List<Alarm> during(String site, Instant from, Instant to, int most) {
+        return jdbc.query(
+                AlarmColumns.TABLE.select() + " where site = ? and occurrence > 0 and occurred_at < ?"
+                        + " and (active = true or returned_at >= ?)" + NEWEST_FIRST + " fetch first " + most
+                        + " rows only",
+                (rows, n) -> AlarmColumns.read(new Row(rows)),
+                site,
+                Column.stored(to),
+                Column.stored(from));
     }
 
     /** These callouts with their notices, whatever alarm they were for first; in no order. */

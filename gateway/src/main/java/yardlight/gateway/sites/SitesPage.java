@@ -15,6 +15,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.View;
 import org.springframework.web.servlet.view.RedirectView;
 import yardlight.gateway.page.Tongue;
+import yardlight.gateway.strip.Strips;
 
 /** All sites, and the page of one of them. */
 @Controller
@@ -24,9 +25,11 @@ class SitesPage {
     private final SiteRows rows;
     private final SiteSheets sheets;
     private final Service service;
+    private final Strips strips;
     private final MessageSource words;
 
-    SitesPage(SiteRows rows, SiteSheets sheets, Service service, MessageSource words) {
+    SitesPage(SiteRows rows, SiteSheets sheets, Service service, Strips strips, MessageSource words) {
+        this.strips = strips;
         this.rows = rows;
         this.sheets = sheets;
         this.service = service;
@@ -42,7 +45,9 @@ class SitesPage {
 
     @GetMapping(path = "/{id}", produces = "text/html")
     String one(@PathVariable String id, Model model, Locale locale) {
-        model.addAttribute("sheet", sheets.of(id, new Tongue(words, locale)));
+        var tongue = new Tongue(words, locale);
+        model.addAttribute("sheet", sheets.of(id, tongue));
+        model.addAttribute("strips", strips.lastDay(id, tongue));
         return "site";
     }
 

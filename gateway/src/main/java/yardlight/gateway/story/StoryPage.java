@@ -17,6 +17,7 @@ import yardlight.gateway.alarms.Actions;
 import yardlight.gateway.alarms.Notes;
 import yardlight.gateway.page.Tongue;
 import yardlight.gateway.problem.Problem;
+import yardlight.gateway.strip.HourBefore;
 
 /** The page of one alarm and its buttons. What is refused comes back with its reason and with what was typed. */
 @Controller
@@ -26,9 +27,11 @@ class StoryPage {
     private final StorySheets sheets;
     private final Actions actions;
     private final Notes notes;
+    private final HourBefore hourBefore;
     private final MessageSource words;
 
-    StoryPage(StorySheets sheets, Actions actions, Notes notes, MessageSource words) {
+    StoryPage(StorySheets sheets, Actions actions, Notes notes, HourBefore hourBefore, MessageSource words) {
+        this.hourBefore = hourBefore;
         this.sheets = sheets;
         this.actions = actions;
         this.notes = notes;
@@ -125,6 +128,7 @@ class StoryPage {
     private ModelAndView page(String id, Typed typed, HttpServletRequest request) {
         var page = new ModelAndView("alarm");
         page.addObject("sheet", sheets.of(id, tongue(request)));
+        page.addObject("hour", hourBefore.of(id, tongue(request)));
         page.addObject("typed", typed);
         return page;
     }

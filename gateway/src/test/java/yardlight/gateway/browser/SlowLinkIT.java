@@ -25,6 +25,7 @@ class SlowLinkIT extends SharedGateway {
             "/",
             "/sites",
             "/sites/mesa-9",
+            "/sites/mesa-9/curves",
             "/people",
             "/people/ana",
             "/turns",

@@ -94,6 +94,8 @@ class RightsTest {
         decided.put("POST /alarms/{id}/reset", Who.OWNER);
         decided.put("GET /sites", Who.READER_UP);
         decided.put("GET /sites/{id}", Who.READER_UP);
+        decided.put("GET /sites/{id}/curves", Who.READER_UP);
+        decided.put("GET /sites/{id}/curves/figures", Who.READER_UP);
         decided.put("POST /sites/{id}/service", Who.OWNER);
         decided.put("GET /sites/{id}/shut-in", Who.READER_UP);
         decided.put("POST /sites/{id}/shut-in", Who.HAND_UP);
@@ -196,6 +198,7 @@ class RightsTest {
             Map.entry("GET /yardlight.svg", Who.ANYBODY),
             Map.entry("GET /wiring.js", Who.READER_UP),
             Map.entry("GET /hold.js", Who.READER_UP),
+            Map.entry("GET /curves.js", Who.READER_UP),
             Map.entry("GET /calm.js", Who.ANYBODY),
             Map.entry("GET /phone.js", Who.ANYBODY),
             Map.entry("GET /phone-worker.js", Who.ANYBODY),
