@@ -39,6 +39,7 @@ import yardlight.gateway.lane.LaneProbe;
 import yardlight.gateway.lane.PostedEvent;
 import yardlight.gateway.lane.SetupSource;
 import yardlight.gateway.link.RealLinks;
+import yardlight.gateway.picture.Pictures;
 
 /** Lane, due loop and dispatcher on a real database, without doors. Can be stopped and started again on the same one. */
 public final class SmallGateway implements AutoCloseable {
@@ -91,6 +92,7 @@ public final class SmallGateway implements AutoCloseable {
         context.registerBean(Steps.class, () -> clock instanceof Steps steps ? steps::listen : Steps.NONE);
         context.registerBean(Pace.class, () -> Pace.REAL);
         context.registerBean(RealLinks.class, () -> Notice::text);
+        context.registerBean(Pictures.class, () -> Pictures.NONE);
         context.registerBean(SetupSource.class, () -> document -> DOCUMENTS.getOrDefault(document, setup));
         channels.forEach(channel -> context.registerBean("channel-" + channel.name(), Channel.class, () -> channel));
         context.scan("yardlight.db.due", "yardlight.db.outbox", "yardlight.db.figures");

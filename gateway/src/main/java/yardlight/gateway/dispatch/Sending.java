@@ -10,6 +10,7 @@ import yardlight.db.outbox.Outbox;
 import yardlight.db.outbox.Outgoing;
 import yardlight.escalation.setup.Line;
 import yardlight.gateway.link.RealLinks;
+import yardlight.gateway.picture.Pictures;
 
 /** Sends one notice, unless it is over by now, and has the outcome recorded. */
 record Sending(
@@ -18,12 +19,16 @@ record Sending(
         Lines lines,
         ReceiptTimes receipts,
         RealLinks links,
+        Pictures pictures,
         Outbox outbox,
         Recorder recorder,
         InstantSource clock,
         DispatchMeters meters) {
 
     private static final Logger LOG = LoggerFactory.getLogger(Sending.class);
+
+    /** The one channel on which a picture is seen; a carrier that makes a text of a mail would make a nuisance of it. */
+    private static final String MAIL = "mail";
 
     /** Runs {@code then} when the notice is off our hands, however that came about. */
     void send(Outgoing outgoing, Runnable then) {
@@ -67,11 +72,17 @@ record Sending(
 
     private Attempt attempt(Outgoing outgoing, Line line) {
         return channels.named(line.channel())
-                .map(channel -> channel.send(new Message(
-                        MessageIds.of(outgoing.id()),
-                        line.address(),
-                        links.text(outgoing.notice()),
-                        outgoing.queuedAt())))
+                .map(channel -> channel.send(message(outgoing, line)))
                 .orElseGet(() -> Attempt.deferred("channel " + line.channel() + " is not set up"));
+    }
+
+    private Message message(Outgoing outgoing, Line line) {
+        return new Message(
+                MessageIds.of(outgoing.id()),
+                line.address(),
+                links.text(outgoing.notice()),
+                outgoing.queuedAt(),
+                Optional.empty(),
+                line.channel().equals(MAIL) ? pictures.of(outgoing.notice()) : Optional.empty());
     }
 }

@@ -3,8 +3,11 @@ package yardlight.gateway.dispatch;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
+import yardlight.channels.Attachment;
+import yardlight.channels.Message;
 import yardlight.db.outbox.Outgoing;
 import yardlight.gateway.OutOfMemory;
 
@@ -69,5 +72,17 @@ class SendingTest {
                 .hasMessage("the database is away still");
 
         assertThat(freed).hasValue(1);
+    }
+
+    @Test
+    void has_a_picture_made_only_for_a_mail() {
+        var picture = new Attachment("curve.png", "image/png", new byte[] {1}, "WATER TANK: last 18.4 ft");
+        bench.pictures = notice -> Optional.of(picture);
+
+        bench.sending.send(outgoing, freed::incrementAndGet);
+        bench.sending.send(bench.mail("n-2"), freed::incrementAndGet);
+
+        assertThat(bench.texts.taken()).extracting(Message::attachment).containsExactly(Optional.empty());
+        assertThat(bench.mails.taken()).extracting(Message::attachment).containsExactly(Optional.of(picture));
     }
 }
