@@ -54,7 +54,8 @@ public final class Bench {
             case "flood" -> FloodBench.run(settings);
             default ->
                 throw new IllegalArgumentException(
-                        "part must be start, throughput, delivery, lateness, heartbeats, readings, scale or flood: " + part);
+                        "part must be start, throughput, delivery, lateness, heartbeats, readings, scale or flood: "
+                                + part);
         };
     }
 }

@@ -57,8 +57,8 @@ record BenchSetup(int sites, int boxes, String heartbeat, IntFunction<String> ru
                 + ", 'points': "
                 + each(
                         sites * points,
-                        point -> "{'id': 'point-" + point % points + "', 'site': 'site-" + point / points + "', " + rules
-                                + "}")
+                        point -> "{'id': 'point-" + point % points + "', 'site': 'site-" + point / points + "', "
+                                + rules + "}")
                 + ", 'contacts': "
                 + each(
                         sites,

@@ -109,8 +109,8 @@ final class ReadingsBench {
                 double shown = level + random.nextGaussian() * 0.01;
                 some.append(count == 0 ? "" : ",").append(reading(0, shown, from.plusSeconds(60L * minute)));
                 if (++count == AT_ONCE || minute == PAST * MINUTES - 1) {
-                    Paced.accepted(
-                            http.exchange(HttpConnection.post(PATH, BenchHome.key(0), some.append(']').toString())));
+                    Paced.accepted(http.exchange(HttpConnection.post(
+                            PATH, BenchHome.key(0), some.append(']').toString())));
                     some = new StringBuilder("[");
                     count = 0;
                 }
@@ -168,8 +168,8 @@ final class ReadingsBench {
     private int samples(Instant from, Instant to, int most) throws IOException, InterruptedException {
         int site = most == 5_000 ? 0 : random.nextInt(BOXES);
         int point = most == 5_000 ? 0 : random.nextInt(POINTS_OF_A_BOX);
-        URI address = URI.create("http://127.0.0.1:" + gateway.port() + PATH + "?site=site-" + site + "&point=point-" + point
-                + "&from=" + from + "&to=" + to + "&points=" + most);
+        URI address = URI.create("http://127.0.0.1:" + gateway.port() + PATH + "?site=site-" + site + "&point=point-"
+                + point + "&from=" + from + "&to=" + to + "&points=" + most);
         HttpRequest request = HttpRequest.newBuilder(address)
                 .header("Authorization", BenchGateway.login())
                 .build();

@@ -57,8 +57,8 @@ record ReadingsHome(BenchHome home) {
                 Statement statement = connection.createStatement();
                 PreparedStatement series = connection.prepareStatement(
                         "insert into reading_series select ?, ?, ?, unit, summed_to from reading_series where id = 1");
-                PreparedStatement days = connection.prepareStatement("insert into reading_day select slot + ?, packed"
-                        + " from reading_day where slot < ?")) {
+                PreparedStatement days = connection.prepareStatement(
+                        "insert into reading_day select slot + ?, packed" + " from reading_day where slot < ?")) {
             for (int point = 1; point < points; point++) {
                 series.setInt(1, point + 1);
                 series.setString(2, "site-" + point / pointsOfABox % boxes);
