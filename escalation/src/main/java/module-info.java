@@ -6,6 +6,7 @@
 module yardlight.escalation {
     exports yardlight.escalation;
     exports yardlight.escalation.alarm;
+    exports yardlight.escalation.coverage;
     exports yardlight.escalation.heartbeat;
     exports yardlight.escalation.ladder;
     exports yardlight.escalation.limit;

@@ -38,6 +38,8 @@ class MigrationIT {
                         "box_watch",
                         "due",
                         "log_line",
+                        "log_tile",
+                        "sent_head",
                         "link",
                         "person",
                         "box_key",

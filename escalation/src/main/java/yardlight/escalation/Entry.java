@@ -31,6 +31,7 @@ public record Entry(What what, Map<String, String> about, String words) {
         RESTORE,
         CLOCK,
         SHUT_IN,
+        HEAD,
         REFUSED;
 
         public String word() {

@@ -12,7 +12,7 @@ final class Ladders {
         return draft.setup()
                 .site(site)
                 .map(known -> draft.setup().ladders().get(known.ladder()))
-                .orElse(PeopleNow.EVERYBODY_ONCE);
+                .orElse(Ladder.EVERYBODY_ONCE);
     }
 
     /** That a site was not shut in is for everybody, whatever the site's own ladder says. */

@@ -28,7 +28,7 @@ public final class OnLadder {
     /** Those whom it may call at some time: who is on a roster of it belongs to it also when they are not on call. */
     public static Set<String> ever(Setup setup, String site) {
         Ladder ladder =
-                setup.site(site).map(Site::ladder).map(setup.ladders()::get).orElse(PeopleNow.EVERYBODY_ONCE);
+                setup.site(site).map(Site::ladder).map(setup.ladders()::get).orElse(Ladder.EVERYBODY_ONCE);
         var people = new TreeSet<String>();
         var seen = new HashSet<String>();
         ladder.rungs().forEach(rung -> behind(rung.call(), setup, seen, people));

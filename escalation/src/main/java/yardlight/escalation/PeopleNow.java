@@ -1,26 +1,16 @@
 package yardlight.escalation;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.ladder.Callout;
-import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Reach;
-import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Setup;
 
 /** Who is behind a ladder's entries at the time of the decision, for an alarm of one priority. */
 final class PeopleNow implements Reach {
-
-    /** What a site without a ladder gets: better everybody once than nobody. */
-    static final Ladder EVERYBODY_ONCE = new Ladder(
-            "everybody-once",
-            Ladder.EndsWhen.ACKNOWLEDGED,
-            List.of(new Rung(List.of(Rung.EVERYONE), Duration.ofMinutes(15), 1)),
-            0);
 
     private final Setup setup;
     private final Carriers carriers;

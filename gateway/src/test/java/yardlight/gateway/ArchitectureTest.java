@@ -84,6 +84,7 @@ class ArchitectureTest {
                 "dispatch",
                 "due",
                 "edits",
+                "evidence",
                 "health",
                 "home",
                 "http",

@@ -53,6 +53,10 @@ public record Column<T>(String name, int type, Function<T, Object> value) {
         return new Column<>(name, Types.BOOLEAN, value::test);
     }
 
+    public static <T> Column<T> bytes(String name, Function<T, byte[]> value) {
+        return new Column<>(name, Types.VARBINARY, value::apply);
+    }
+
     /** An instant as both drivers take it. */
     public static Object stored(Instant at) {
         return at.truncatedTo(ChronoUnit.MICROS).atOffset(ZoneOffset.UTC);

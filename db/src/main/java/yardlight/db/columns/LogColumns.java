@@ -1,6 +1,7 @@
 package yardlight.db.columns;
 
 import static yardlight.db.columns.Column.big;
+import static yardlight.db.columns.Column.bytes;
 import static yardlight.db.columns.Column.maybe;
 import static yardlight.db.columns.Column.text;
 import static yardlight.db.columns.Column.time;
@@ -15,8 +16,12 @@ import yardlight.escalation.Entry;
 /** Log lines. */
 public final class LogColumns {
 
-    /** An entry with its number and time. */
-    public record Line(long line, Instant at, Entry entry) {}
+    /**
+     * An entry with its number and time.
+     *
+     * @param leaf its hash in the tree of all lines
+     */
+    public record Line(long line, Instant at, Entry entry, byte[] leaf) {}
 
     private static final int LONGEST = 4000;
 
@@ -31,7 +36,8 @@ public final class LogColumns {
                             "contact",
                             row -> Optional.ofNullable(row.entry().about().get("contact"))),
                     text("about", row -> about(row.entry().about())),
-                    text("words", row -> cut(row.entry().words()))));
+                    text("words", row -> cut(row.entry().words())),
+                    bytes("leaf", Line::leaf)));
 
     private LogColumns() {}
 
@@ -46,7 +52,8 @@ public final class LogColumns {
         return about;
     }
 
-    private static String cut(String words) {
+    /** The words of an entry as they are kept. */
+    public static String cut(String words) {
         return words.length() <= LONGEST ? words : words.substring(0, LONGEST);
     }
 }

@@ -34,6 +34,12 @@ public record Row(ResultSet rows) {
         return rows.getLong(column);
     }
 
+    /** Empty when there is nothing. */
+    public byte[] bytes(String column) throws SQLException {
+        byte[] value = rows.getBytes(column);
+        return value == null ? new byte[0] : value;
+    }
+
     public boolean flag(String column) throws SQLException {
         return rows.getBoolean(column);
     }

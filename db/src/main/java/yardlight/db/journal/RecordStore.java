@@ -11,7 +11,7 @@ import java.util.List;
 import yardlight.db.columns.LogColumns;
 import yardlight.db.columns.Table;
 
-/** Writes what is only ever added: events, attempts, log lines. */
+/** Writes what is only ever added: events, attempts, log lines and their tree. */
 final class RecordStore {
 
     private record Numbered<T>(long number, T row) {}
@@ -68,7 +68,7 @@ final class RecordStore {
     void write(Extras extras) {
         pen.insert(EVENTS, numbered(extras.events));
         pen.insert(ATTEMPTS, numbered(extras.attempts));
-        pen.insert(LogColumns.TABLE, extras.lines);
+        pen.insert(LogColumns.TABLE, new TreeStore(pen, numbers).add(extras.lines));
     }
 
     private <T> List<Numbered<T>> numbered(List<T> rows) {

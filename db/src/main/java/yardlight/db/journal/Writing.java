@@ -10,7 +10,6 @@ import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import yardlight.db.columns.Column;
-import yardlight.db.columns.LogColumns;
 import yardlight.db.due.DueKey;
 import yardlight.escalation.Entry;
 import yardlight.escalation.setup.Setup;
@@ -114,7 +113,7 @@ public final class Writing implements AutoCloseable {
     }
 
     public void log(Instant now, List<Entry> entries) {
-        entries.forEach(entry -> extras.lines.add(new LogColumns.Line(numbers.nextLine(), now, entry)));
+        entries.forEach(entry -> extras.lines.add(new Extras.Written(numbers.nextLine(), now, entry)));
     }
 
     public void event(PostedRecord event) {

@@ -128,7 +128,9 @@ abstract class JournalContract {
             writing.sheet(night.setup()).nextCode();
         }
 
-        assertThat(jdbc.queryForMap("select * from lane")).isEqualTo(before);
+        assertThat(jdbc.queryForMap("select * from lane"))
+                .usingRecursiveComparison()
+                .isEqualTo(before);
     }
 
     @Test

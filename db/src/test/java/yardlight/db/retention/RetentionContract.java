@@ -19,6 +19,7 @@ import yardlight.db.journal.PostedRecord;
 import yardlight.db.journal.Sheet;
 import yardlight.db.journal.Writing;
 import yardlight.escalation.Decision;
+import yardlight.escalation.Entry;
 import yardlight.escalation.Escalator;
 import yardlight.escalation.Fixtures;
 import yardlight.escalation.Stimulus;
@@ -68,7 +69,24 @@ abstract class RetentionContract {
         assertThat(count("alarm")).isEqualTo(1);
         assertThat(count("callout")).isEqualTo(1);
         assertThat(count("notice")).isEqualTo(2);
-        assertThat(count("log_line")).isZero();
+    }
+
+    @Test
+    void lets_lines_of_the_log_go_by_256_and_keeps_the_hash_of_each_such_range() {
+        lines(300, THEN);
+        lines(600, THEN.plus(Duration.ofDays(2)));
+
+        Map<String, Integer> swept = new Retention(jdbc).sweep(Ages.USUAL, AFTER_THE_RECORD);
+
+        assertThat(swept).containsEntry("log_line", 256);
+        assertThat(jdbc.queryForObject("select min(line) from log_line", Long.class))
+                .isEqualTo(257);
+        assertThat(count("log_tile")).isEqualTo(3);
+
+        new Retention(jdbc).sweep(Ages.USUAL, AFTER_THE_RECORD.plus(Duration.ofDays(2)));
+        assertThat(jdbc.queryForObject("select min(line) from log_line", Long.class))
+                .isEqualTo(769);
+        assertThat(count("log_line")).isEqualTo(900 - 768);
     }
 
     @Test
@@ -154,6 +172,16 @@ abstract class RetentionContract {
 
     private static Object time() {
         return THEN.atOffset(ZoneOffset.UTC);
+    }
+
+    private void lines(int count, Instant at) {
+        try (var journal = new Journal(source);
+                Writing writing = journal.begin()) {
+            Sheet sheet = writing.sheet(Fixtures.theSetup());
+            var entry = new Entry(Entry.What.CLOCK, Map.of(), "a line");
+            writing.log(at, java.util.Collections.nCopies(count, entry));
+            writing.commit(sheet, at);
+        }
     }
 
     private long count(String table) {

@@ -1,5 +1,6 @@
 package yardlight.escalation.ladder;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 
@@ -10,6 +11,13 @@ import java.util.Locale;
  * @param again climbs of the whole ladder after the first, before it is exhausted
  */
 public record Ladder(String id, EndsWhen endsWhen, List<Rung> rungs, int again) {
+
+    /** What a site without a ladder gets: better everybody once than nobody. */
+    public static final Ladder EVERYBODY_ONCE = new Ladder(
+            "everybody-once",
+            EndsWhen.ACKNOWLEDGED,
+            List.of(new Rung(List.of(Rung.EVERYONE), Duration.ofMinutes(15), 1)),
+            0);
 
     /** Acknowledged always ends a callout; {@code NORMAL} says that the alarm's return does so too. */
     public enum EndsWhen {

@@ -30,7 +30,9 @@ class Description {
             "GET /api/v1/alarms", List.of("site", "state", "from", "to"),
             "GET /api/v1/lines", List.of("contact"),
             "GET /api/v1/readings", List.of("site", "point", "from", "to", "points"),
-            "GET /api/v1/log", List.of("from", "to", "site", "contact"));
+            "GET /api/v1/log", List.of("from", "to", "site", "contact"),
+            "GET /api/v1/log/proof", List.of("line", "size"),
+            "GET /api/v1/log/consistency", List.of("first", "second"));
 
     @Bean
     OpenAPI about() {

@@ -75,6 +75,10 @@ class RightsTest {
         decided.put("POST /api/v1/alarms/{id}/reset", Who.OWNER);
         decided.put("POST /api/v1/rehearsals", Who.READER_UP);
         decided.put("GET /api/v1/log", Who.READER_UP);
+        decided.put("GET /api/v1/log/head", Who.READER_UP);
+        decided.put("GET /api/v1/log/proof", Who.READER_UP);
+        decided.put("GET /api/v1/log/consistency", Who.READER_UP);
+        decided.put("GET /api/v1/log/export", Who.READER_UP);
     }
 
     private static void pages(Map<String, Who> decided) {

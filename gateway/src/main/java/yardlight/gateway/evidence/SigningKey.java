@@ -1,0 +1,23 @@
+package yardlight.gateway.evidence;
+
+import java.time.InstantSource;
+import org.springframework.stereotype.Component;
+import yardlight.db.evidence.HeadKey;
+import yardlight.db.evidence.LogHead;
+import yardlight.db.evidence.SignedHead;
+import yardlight.db.secret.Secrets;
+
+/** The key that signs heads, one for all gateways of a database; made at the first start. */
+@Component
+class SigningKey {
+
+    private final HeadKey key;
+
+    SigningKey(Secrets secrets, InstantSource clock) {
+        this.key = HeadKey.of(secrets.get("log-heads", HeadKey::fresh, clock.instant()));
+    }
+
+    SignedHead sign(LogHead head) {
+        return SignedHead.of(head, key);
+    }
+}
