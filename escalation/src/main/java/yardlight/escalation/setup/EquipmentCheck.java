@@ -27,12 +27,18 @@ final class EquipmentCheck {
         pump.empties().ifPresent(id -> {
             Point tank = known.get(point.site() + "/" + id);
             if (tank == null || tank.equipment().tank().isEmpty()) {
-                found.add(pointer + "/empties", "empties must be a point of the same site with a tank: " + id);
+                String english = "empties must be a point of the same site with a tank: " + id;
+                found.add(pointer + "/empties", "must.empty-a-tank", english, id);
             }
         });
         pump.pressure()
                 .filter(id -> !known.containsKey(point.site() + "/" + id))
-                .ifPresent(id -> found.add(pointer + "/pressure", "pressure must be a point of the same site: " + id));
+                .ifPresent(id -> found.add(
+                        pointer + "/pressure",
+                        "must.be-at-the-site",
+                        "pressure must be a point of the same site: " + id,
+                        "pressure",
+                        id));
     }
 
     private static String name(Point point) {

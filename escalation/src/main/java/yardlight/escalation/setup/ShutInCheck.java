@@ -33,12 +33,17 @@ final class ShutInCheck {
 
     private static void box(Site site, Terms terms, Optional<Box> box, String pointer, Findings found) {
         if (box.filter(known -> known.site().equals(site.id())).isEmpty()) {
-            found.add(pointer + "/box", "box must be one of the site: " + terms.through());
+            String english = "box must be one of the site: " + terms.through();
+            found.add(pointer + "/box", "must.be-at-the-site", english, "box", terms.through());
         }
         Optional<Duration> every = box.flatMap(Box::every);
         if (every.filter(one -> one.compareTo(terms.expires()) >= 0).isPresent()) {
+            String english = "expires must be longer than the box's heartbeat takes: " + terms.expires();
             found.add(
-                    pointer + "/expires", "expires must be longer than the box's heartbeat takes: " + terms.expires());
+                    pointer + "/expires",
+                    "must.outlast-a-heartbeat",
+                    english,
+                    terms.expires().toString());
         }
     }
 
@@ -46,7 +51,11 @@ final class ShutInCheck {
     private static void ladder(Ladder ladder, String pointer, Findings found) {
         List<Rung> rungs = ladder.rungs();
         if (!rungs.isEmpty() && rungs.stream().allMatch(rung -> rung.call().isEmpty())) {
-            found.add(pointer, "rungs must call somebody, not only ask: " + ladder.id());
+            found.add(
+                    pointer,
+                    "must.call-somebody",
+                    "rungs must call somebody, not only ask: " + ladder.id(),
+                    ladder.id());
         }
     }
 }

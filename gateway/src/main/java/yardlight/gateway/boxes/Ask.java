@@ -8,6 +8,7 @@ import java.util.HexFormat;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
 import yardlight.escalation.shutin.Request;
+import yardlight.gateway.posting.PostingBox;
 
 /**
  * A request as a box is given it, signed with what the box and the gateway both know of its key.

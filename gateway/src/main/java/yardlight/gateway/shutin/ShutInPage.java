@@ -60,7 +60,7 @@ class ShutInPage {
                     id,
                     locale,
                     tongue(locale).say("shutin.wrong-name", sheet.name()),
-                    HttpStatus.UNPROCESSABLE_ENTITY);
+                    HttpStatus.UNPROCESSABLE_CONTENT);
         }
         if (!sure.equals("yes")) {
             return page(VIEW, id, locale, "", HttpStatus.OK).addObject("typed", name);
@@ -87,7 +87,7 @@ class ShutInPage {
         ShutInSheet sheet = sheets.of(id, tongue(locale));
         String wrong = named(sheet, name) ? sheet.lacking() : tongue(locale).say("shutin.wrong-name", sheet.name());
         if (!wrong.isEmpty()) {
-            return page(CAUTIONS, id, locale, wrong, HttpStatus.UNPROCESSABLE_ENTITY)
+            return page(CAUTIONS, id, locale, wrong, HttpStatus.UNPROCESSABLE_CONTENT)
                     .addObject("step", PAGES + 1);
         }
         return done(CAUTIONS, id, locale, new ShutInSaid.TurnedOn(terms, login.getName()));

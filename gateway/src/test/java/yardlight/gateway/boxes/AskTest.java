@@ -13,6 +13,7 @@ import yardlight.escalation.shutin.Asker;
 import yardlight.escalation.shutin.Request;
 import yardlight.escalation.shutin.RequestState;
 import yardlight.escalation.shutin.Terms;
+import yardlight.gateway.posting.PostingBox;
 
 /** What a box is given to do, and how it can tell that it comes from its gateway. */
 class AskTest {
