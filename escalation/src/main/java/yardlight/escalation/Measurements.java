@@ -51,7 +51,23 @@ final class Measurements {
             }
         });
         tell(found, box.site());
+        posted.readings().stream()
+                .map(reading -> draft.setup().point(reading.site(), reading.point()))
+                .distinct()
+                .forEach(this::lastCall);
         return new Answer.Done();
+    }
+
+    /** People were called about this tank; once too little time is left even for them, the site itself is asked. */
+    private void lastCall(Point point) {
+        boolean called = point.equipment().tank().isPresent()
+                && draft.gauge(new Gauge.Key(point.site(), point.id())).holds(Tanks.OVERFLOW);
+        if (called) {
+            new Tanks(draft)
+                    .outlook(point, draft.now())
+                    .ifPresent(outlook -> new ShutIns(draft, calls.notices())
+                            .lastCall(new AlarmKey(point.site(), point.id(), Tanks.OVERFLOW), outlook.least()));
+        }
     }
 
     /**

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Stream;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Priority;
@@ -22,6 +23,9 @@ import yardlight.escalation.runtime.Unusual;
 import yardlight.escalation.setup.Equipment;
 import yardlight.escalation.setup.Point;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.setup.Site;
+import yardlight.escalation.shutin.Request;
+import yardlight.escalation.shutin.Terms;
 import yardlight.escalation.tank.TankRules;
 import yardlight.escalation.tank.Upright;
 import yardlight.escalation.trend.FallRules;
@@ -53,9 +57,19 @@ final class SmallLease {
     private int minute;
 
     SmallLease(long seed) {
+        this(seed, setup());
+    }
+
+    /** One whose owner has turned it on that it may be asked to shut in. */
+    SmallLease(long seed, Terms terms) {
+        this(seed, setup(Fixtures.aSite().withShutIn(terms)));
+        night.at(START, new Stimulus.ShutIn("mesa-9", new ShutInSaid.TurnedOn(terms.words(), "owner")));
+    }
+
+    private SmallLease(long seed, Setup setup) {
         random = new SplittableRandom(seed);
         var codes = new ArrayList<Integer>();
-        night = new Simulation(setup(), new Escalator(Links.NONE, () -> {
+        night = new Simulation(setup, new Escalator(Links.NONE, () -> {
             codes.add(1);
             return 46 + codes.size();
         }));
@@ -67,6 +81,10 @@ final class SmallLease {
     }
 
     static Setup setup() {
+        return setup(Fixtures.aSite());
+    }
+
+    private static Setup setup(Site site) {
         Setup all = Fixtures.theSetup();
         var pump = new PumpRules(
                 0.5,
@@ -79,7 +97,11 @@ final class SmallLease {
                 new Equipment(Optional.of(new TankRules(new Upright(12, 20))), Optional.empty(), Optional.empty());
         Equipment leak = new Equipment(Optional.empty(), Optional.empty(), Optional.of(FallRules.USUAL));
         return new Setup(
-                List.copyOf(all.sites().values()),
+                Stream.concat(
+                                Stream.of(site),
+                                all.sites().values().stream()
+                                        .filter(other -> !other.id().equals(site.id())))
+                        .toList(),
                 List.of(Fixtures.aBox()),
                 List.of(
                         Point.unknown("water-tank", "mesa-9").with(tank),
@@ -113,6 +135,11 @@ final class SmallLease {
             play(Duration.ofMinutes(1));
         }
         return this;
+    }
+
+    /** What the site is asked, or was asked last. */
+    Optional<Request> request() {
+        return night.picture().standing("mesa-9").request();
     }
 
     /** Lets so much time go by, with a reading of everything each minute. */

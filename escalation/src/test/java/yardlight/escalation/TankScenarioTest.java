@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.shutin.Terms;
 import yardlight.escalation.tank.Outlook;
 
 /** Tanks, pumps and pressures that are read each minute. */
@@ -47,6 +49,38 @@ class TankScenarioTest {
 
         assertThat(lease.minute() - called).isBetween(113, 200);
         assertThat(alarm.occurrence()).isEqualTo(1);
+    }
+
+    /** The owner has turned it on that the site may be asked, and nobody answers the call. */
+    @Test
+    void the_site_is_asked_to_shut_in_when_hardly_any_time_is_left_and_not_before() {
+        Terms usual = Terms.usual(Terms.Way.BOX, "mesa-9-box");
+        Terms terms = new Terms(
+                usual.way(),
+                usual.through(),
+                usual.point(),
+                usual.done(),
+                usual.refused(),
+                usual.expires(),
+                usual.confirmWithin(),
+                Optional.of(Duration.ofMinutes(45)));
+        var asked = new SmallLease(1, terms);
+        asked.play(Duration.ofDays(2)).playToTheBottom();
+        asked.startsAt14 = false;
+        asked.inflow = 30;
+        until(asked, "water-tank", "overflow", Duration.ofDays(2));
+        assertThat(asked.request()).isEmpty();
+        while (asked.request().isEmpty()) {
+            asked.play(Duration.ofMinutes(1));
+        }
+        int minute = asked.minute();
+        while (asked.level() < 20) {
+            asked.play(Duration.ofMinutes(1));
+        }
+
+        assertThat(asked.minute() - minute).isBetween(40, 100);
+        assertThat(asked.request().orElseThrow().asker().words())
+                .contains("the time to overflow of water-tank/overflow");
     }
 
     @Test

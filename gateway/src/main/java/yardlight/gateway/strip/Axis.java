@@ -18,7 +18,7 @@ public record Axis(double low, double high, double step) {
     private static final double ROOM = 0.06;
     private static final double SMALLEST = 1e-6;
 
-    /** One on which these have their place with a little room, with no more than so many marks. */
+    /** One on which these have their place with a little room, with about so many marks, never three more. */
     public static Axis over(double lowest, double highest, int marks) {
         double size = Math.max(highest - lowest, Math.max(Math.abs(highest), Math.abs(lowest)) / 100);
         double span = Math.max(size, SMALLEST);
@@ -41,7 +41,7 @@ public record Axis(double low, double high, double step) {
     }
 
     private static double step(double span, int marks) {
-        double least = span / marks;
+        double least = span / (marks + 1);
         double power = Math.pow(10, Math.floor(Math.log10(least)));
         for (double factor : new double[] {1, 2, 5}) {
             if (factor * power >= least) {
