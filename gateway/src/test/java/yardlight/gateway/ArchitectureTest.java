@@ -106,6 +106,7 @@ class ArchitectureTest {
                 "smpp",
                 "start",
                 "story",
+                "suggest",
                 "transport",
                 "turns",
                 "watch"

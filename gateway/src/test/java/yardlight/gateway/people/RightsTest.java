@@ -107,6 +107,8 @@ class RightsTest {
         decided.put("POST /sites/{id}/shut-in/on", Who.OWNER);
         decided.put("POST /sites/{id}/shut-in/off", Who.OWNER);
         decided.put("GET /sites/{site}/points/{point}", Who.OWNER);
+        decided.put("GET /sites/{site}/points/{point}/replay", Who.OWNER);
+        decided.put("GET /api/v1/suggestions", Who.READER_UP);
         decided.put("POST /sites/{site}/points/{point}", Who.OWNER);
         decided.put("POST /sites/{id}/points/{point}/service", Who.OWNER);
         decided.put("GET /record", Who.READER_UP);
