@@ -43,8 +43,12 @@ class HeadersTest {
             "POST /logout");
 
     /** What nobody could forge in a browser: it needs a key or a token of its own. */
-    private static final Set<String> WITH_A_KEY =
-            Set.of("POST /api/v1/events", "POST /api/v1/heartbeats", "POST /api/v1/replies", "POST /a/{token}");
+    private static final Set<String> WITH_A_KEY = Set.of(
+            "POST /api/v1/events",
+            "POST /api/v1/heartbeats",
+            "POST /api/v1/readings",
+            "POST /api/v1/replies",
+            "POST /a/{token}");
 
     private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
     private static final Path TEMPLATES = Path.of("src", "main", "resources", "templates");
