@@ -61,9 +61,6 @@ final class Pumps {
         var remarks = new Remarks(gauge, reading.at());
         RunTime runs = Curves.runs(gauge).plus(reading.at(), rules.runs(reading.value()), zone, rules.hold());
         remarks.note(Curves.RUNS, Numbers.of(runs));
-        if (!runs.running().orElse(false)) {
-            remarks.say(IN_VAIN, false);
-        }
         Optional<Comparison> compared = runs.compared(zone, rules.days());
         compared.ifPresent(now -> share(remarks, rules, now));
         return remarks.done();
@@ -85,7 +82,8 @@ final class Pumps {
     }
 
     /**
-     * A new reading of what a pump should move: the level of what it empties, or the pressure behind it.
+     * A new reading of what a pump should move: the level of what it empties, or the pressure behind it. Once it runs in vain
+     * that is so until it shows an effect: one that stops and starts is one alarm, not one each time.
      *
      * @param pump the pump's own point
      * @param read the point that was read

@@ -157,6 +157,22 @@ class TankScenarioTest {
     }
 
     @Test
+    void a_pump_that_stops_and_starts_in_vain_is_one_alarm() {
+        lease.play(Duration.ofDays(2)).playToTheBottom();
+        lease.injection = 400;
+        lease.play(Duration.ofDays(2));
+
+        assertThat(lease.alarm("injection-pump", "running-without-effect").occurrence())
+                .isEqualTo(1);
+        assertThat(lease.alarm("injection-pump", "running-without-effect").active())
+                .isTrue();
+        lease.injection = 800;
+        lease.play(Duration.ofDays(1));
+        assertThat(lease.alarm("injection-pump", "running-without-effect").active())
+                .isFalse();
+    }
+
+    @Test
     void a_level_that_falls_without_the_pump_is_a_leak_or_a_switch() {
         lease.play(Duration.ofDays(1)).playToTheBottom();
         lease.inflow = -10;

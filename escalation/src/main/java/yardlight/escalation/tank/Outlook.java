@@ -58,7 +58,10 @@ public record Outlook(Optional<Reach> present, boolean falling, Optional<Duratio
 
     /** The same if it does not go on falling. */
     public Duration whateverItDoes() {
-        Duration now = present.map(Reach::earliest).orElse(Reach.FARTHEST);
+        // The early end of an interval that has no late end says nothing: nobody knows yet whether it rises at all.
+        Duration now = present.filter(reach -> reach.latest().isPresent())
+                .map(Reach::earliest)
+                .orElse(Reach.FARTHEST);
         Duration then = worst.orElse(Reach.FARTHEST);
         return now.compareTo(then) < 0 ? now : then;
     }

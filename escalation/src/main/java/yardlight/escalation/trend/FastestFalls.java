@@ -50,18 +50,21 @@ public record FastestFalls(Optional<Instant> since, List<Fall> falls) {
         return numbers;
     }
 
-    /** With a drop that was seen now; it and those of the hour before are one, the largest of them. */
+    /**
+     * With a drop that was seen now; it and those of the hour before are one, at the time of the largest. That time stays when
+     * smaller ones follow: else a pressure that is read each minute would never have had a fall an hour ago.
+     */
     public FastestFalls plus(Instant at, double by) {
-        double largest = by;
         var kept = new ArrayList<Fall>();
+        Fall largest = new Fall(at, by);
         for (Fall fall : falls) {
-            if (Duration.between(fall.at(), at).abs().compareTo(APART) < 0) {
-                largest = Math.max(largest, fall.by());
-            } else {
+            if (Duration.between(fall.at(), at).abs().compareTo(APART) >= 0) {
                 kept.add(fall);
+            } else if (fall.by() >= largest.by()) {
+                largest = fall;
             }
         }
-        kept.add(new Fall(at, largest));
+        kept.add(largest);
         kept.sort(Comparator.comparingDouble(Fall::by).reversed());
         return new FastestFalls(since.or(() -> Optional.of(at)), kept.subList(0, Math.min(KEPT, kept.size())));
     }

@@ -57,6 +57,16 @@ class OutlookTest {
         assertThat(slow.expected().orElseThrow()).isCloseTo(Duration.ofHours(40), Duration.ofMinutes(1));
     }
 
+    /** As after a truck has drawn a tank down: the same rate as ever, of which the newest readings say little. */
+    @Test
+    void a_rate_that_may_as_well_be_none_calls_nobody_however_wide_its_interval_is() {
+        Trend uncertain = new Trend(Instant.EPOCH, 500, 20, 600, 1, 0, Duration.ofHours(1), 60);
+        Outlook outlook = Outlook.of(TANK, 500, Optional.of(uncertain), OptionalDouble.of(20));
+
+        assertThat(outlook.present().orElseThrow().earliest()).isLessThan(RESPONSE.needed());
+        assertThat(outlook.tooShort(RESPONSE, false)).isFalse();
+    }
+
     @Test
     void a_level_that_falls_calls_nobody() {
         Outlook falls = Outlook.of(TANK, 1_950, Optional.of(trend(1_950, -100)), OptionalDouble.of(120));
