@@ -92,20 +92,29 @@ final class Pumps {
         Gauge gauge = situation.gauge(new Gauge.Key(pump.site(), pump.id()));
         var remarks = new Remarks(gauge, at);
         RunTime runs = Curves.runs(gauge);
+        List<Double> before = remarks.noted(EFFECT).isEmpty() ? List.of(0.0, 0.0) : remarks.noted(EFFECT);
         if (!runs.running().orElse(false)) {
-            remarks.note(EFFECT, List.of());
+            remarks.note(EFFECT, before.stream().map(one -> Math.min(one, 0)).toList());
             return remarks.done();
         }
-        List<Double> before = remarks.noted(EFFECT).isEmpty() ? List.of(0.0, 0.0) : remarks.noted(EFFECT);
-        double level = rules.empties().equals(Optional.of(read)) ? level(remarks, pump, read, runs) : before.get(0);
-        double pressure = rules.pressure().equals(Optional.of(read))
-                ? pressure(remarks, pump, read, runs.since().orElseThrow())
-                : before.get(1);
+        double level = before.get(0);
+        double pressure = before.get(1);
+        if (rules.empties().equals(Optional.of(read))) {
+            level = told(level(remarks, pump, read, runs), level);
+        }
+        if (rules.pressure().equals(Optional.of(read))) {
+            pressure = told(pressure(remarks, pump, read, runs.since().orElseThrow()), pressure);
+        }
         remarks.note(EFFECT, List.of(level, pressure));
         boolean vain = level < 0 || pressure < 0;
         boolean shows = level > 0 || pressure > 0;
         remarks.say(IN_VAIN, vain || remarks.holds(IN_VAIN) && !shows);
         return remarks.done();
+    }
+
+    /** What showed nothing of the pump is believed until it does show something. */
+    private static double told(double now, double before) {
+        return now == UNKNOWN && before < 0 ? before : now;
     }
 
     /** Above 0 if the level falls as it should, below if not, 0 when that cannot be said yet. */

@@ -5,7 +5,7 @@ final class Hauler {
 
     private static final double LOAD = 160;
     private static final double A_MINUTE = 4;
-    private static final double CALLED_AT = 12;
+    private static final double CALLED_AT = 9;
     private static final double KEPT = 1;
 
     private double still;
