@@ -264,6 +264,9 @@
     pen.rect(left, top, plot.bbox.width, plot.bbox.height);
     pen.clip();
     pen.lineWidth = 1.5 * dot;
+    // The axes have left their own.
+    pen.textAlign = 'left';
+    pen.textBaseline = 'alphabetic';
     pen.font = 13 * dot + 'px "Public Sans", "Segoe UI", system-ui, sans-serif';
     panel.limits.forEach((limit) => edge(plot, panel, limit, left, right, dot));
     pen.strokeStyle = panel.colours.alarm;
