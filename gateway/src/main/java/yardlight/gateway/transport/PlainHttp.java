@@ -4,6 +4,7 @@ import java.net.InetAddress;
 import org.apache.catalina.connector.Connector;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.boot.tomcat.CompressionConnectorCustomizer;
 import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
 import org.springframework.boot.web.server.Ssl;
 import org.springframework.boot.web.server.WebServerFactoryCustomizer;
@@ -56,6 +57,8 @@ final class PlainHttp implements WebServerFactoryCustomizer<TomcatServletWebServ
     private static Connector second(TomcatServletWebServerFactory server) {
         var second = new Connector(server.getProtocol());
         server.getConnectorCustomizers().forEach(customizer -> customizer.customize(second));
+        // The first one gets this when the server is made, and this one would not.
+        new CompressionConnectorCustomizer(server.getCompression()).customize(second);
         second.setPort(server.getPort());
         second.setURIEncoding(server.getUriEncoding().name());
         second.setProperty("address", Loopback.NEW);

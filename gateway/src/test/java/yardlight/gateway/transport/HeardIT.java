@@ -40,6 +40,18 @@ class HeardIT {
         assertThat(said).contains("plain HTTP, heard on this machine only", "server.address=0.0.0.0 opens it");
     }
 
+    /** A browser that is told {@code localhost} tries the new address first; its pages must not be four times as long there. */
+    @Test
+    void with_the_same_short_pages_under_both_of_its_addresses() throws IOException {
+        int port = freePort();
+        String page = "GET /login HTTP/1.1\r\nAccept-Encoding: gzip\r\n";
+        try (RunningGateway gateway = RunningGateway.with("server.port=" + port)) {
+            assertThat(answer("127.0.0.1", gateway.port(), page)).contains("gzip");
+            assumeTrue(Loopback.hasNew(), "SKIPPED: this machine has no ::1");
+            assertThat(answer("::1", gateway.port(), page)).contains("gzip");
+        }
+    }
+
     @Test
     void where_it_is_told_and_it_warns_of_that(CapturedOutput said) {
         try (RunningGateway gateway = RunningGateway.with("server.address=0.0.0.0")) {
