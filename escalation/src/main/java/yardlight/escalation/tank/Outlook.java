@@ -58,12 +58,17 @@ public record Outlook(Optional<Reach> present, boolean falling, Optional<Duratio
 
     /** The same if it does not go on falling. */
     public Duration whateverItDoes() {
-        // The early end of an interval that has no late end says nothing: nobody knows yet whether it rises at all.
-        Duration now = present.filter(reach -> reach.latest().isPresent())
-                .map(Reach::earliest)
-                .orElse(Reach.FARTHEST);
+        Duration now = present.map(Outlook::early).orElse(Reach.FARTHEST);
         Duration then = worst.orElse(Reach.FARTHEST);
         return now.compareTo(then) < 0 ? now : then;
+    }
+
+    /**
+     * The early end of an interval that has no late end says nothing: nobody knows yet whether it rises at all. Then the likely
+     * time counts, if there is one.
+     */
+    private static Duration early(Reach reach) {
+        return reach.latest().isPresent() ? reach.earliest() : reach.expected().orElse(Reach.FARTHEST);
     }
 
     /** The same so much later, with no newer reading: that much less is left. */

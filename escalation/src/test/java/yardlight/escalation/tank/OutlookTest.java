@@ -68,6 +68,16 @@ class OutlookTest {
     }
 
     @Test
+    void a_rise_that_is_not_sure_counts_by_its_likely_time() {
+        Trend likely = new Trend(Instant.EPOCH, 1_900, 80, 60, 1, 0, Duration.ofHours(1), 60);
+        Outlook outlook = Outlook.of(TANK, 1_900, Optional.of(likely), NOTHING_KNOWN);
+
+        assertThat(outlook.present().orElseThrow().latest()).isEmpty();
+        assertThat(outlook.least()).isCloseTo(Duration.ofMinutes(75), Duration.ofSeconds(1));
+        assertThat(outlook.tooShort(RESPONSE, false)).isTrue();
+    }
+
+    @Test
     void a_level_that_falls_calls_nobody() {
         Outlook falls = Outlook.of(TANK, 1_950, Optional.of(trend(1_950, -100)), OptionalDouble.of(120));
 

@@ -157,8 +157,16 @@ class OutlookWordingTest {
         return new Circumstance(Optional.empty(), Optional.empty(), Optional.of(new Circumstance.Found(outlook)));
     }
 
+    /** When it does not rise now, the shortest is by the fastest of the week. */
     private static Outlook outlook(Optional<Duration> expected, Duration least) {
-        var reach = new Reach(expected, least, Optional.empty());
-        return new Outlook(Optional.of(reach), false, Optional.empty());
+        return expected.isPresent()
+                ? new Outlook(
+                        Optional.of(new Reach(expected, least, expected.map(likely -> likely.multipliedBy(2)))),
+                        false,
+                        Optional.empty())
+                : new Outlook(
+                        Optional.of(new Reach(Optional.empty(), Reach.FARTHEST, Optional.empty())),
+                        false,
+                        Optional.of(least));
     }
 }
