@@ -14,7 +14,6 @@ import org.springframework.stereotype.Component;
 import yardlight.channels.Attempt;
 import yardlight.channels.Channel;
 import yardlight.channels.Message;
-import yardlight.channels.mail.SmtpChannel;
 import yardlight.db.evidence.LogTree;
 import yardlight.db.evidence.SentHeads;
 import yardlight.db.evidence.SignedHead;
@@ -30,6 +29,9 @@ import yardlight.gateway.lane.LogBook;
 class HeadMail {
 
     private static final Logger LOG = LoggerFactory.getLogger(HeadMail.class);
+
+    /** The channel that reaches a mailbox, by the name that lines give it. */
+    private static final String MAIL = "mail";
 
     private final HeadsSettings settings;
     private final LogTree tree;
@@ -51,9 +53,8 @@ class HeadMail {
         this.tree = tree;
         this.key = key;
         this.sent = sent;
-        this.mail = channels.stream()
-                .filter(channel -> channel.name().equals(SmtpChannel.MAIL))
-                .findFirst();
+        this.mail =
+                channels.stream().filter(channel -> channel.name().equals(MAIL)).findFirst();
         this.book = book;
         this.clock = clock;
     }
@@ -78,7 +79,7 @@ class HeadMail {
     private void send(String address, LocalDate day, SignedHead head) {
         var message = new Message(id(address, day), address, words(day, head), Instant.from(clock.instant()));
         Attempt attempt = mail.map(channel -> channel.send(message))
-                .orElseThrow(() -> new IllegalStateException("there is no channel " + SmtpChannel.MAIL));
+                .orElseThrow(() -> new IllegalStateException("there is no channel " + MAIL));
         if (attempt.outcome() == Attempt.Outcome.ACCEPTED) {
             sent.keep(address, day, head.size());
             book.put(new Entry(
