@@ -36,9 +36,10 @@ record ReadingsHome(BenchHome home) {
 
     Packed packed(Instant today) throws SQLException {
         long border = Duration.between(FIRST, today).toDays() - WHOLE;
-        String sql = "select sum(case when day >= ? then size else 0 end), sum(case when day >= ? then 1 else 0 end),"
-                + " sum(case when day < ? then size else 0 end), sum(case when day < ? then 1 else 0 end) from"
-                + " (select bitand(slot, 65535) as day, octet_length(packed) as size from reading_day)";
+        String sql =
+                "select sum(case when of_day >= ? then bytes else 0 end), sum(case when of_day >= ? then 1 else 0 end),"
+                        + " sum(case when of_day < ? then bytes else 0 end), sum(case when of_day < ? then 1 else 0 end) from"
+                        + " (select bitand(slot, 65535) as of_day, octet_length(packed) as bytes from reading_day)";
         try (Connection connection = open();
                 PreparedStatement statement = connection.prepareStatement(sql)) {
             for (int i = 1; i <= 4; i++) {
@@ -58,7 +59,7 @@ record ReadingsHome(BenchHome home) {
                 PreparedStatement series = connection.prepareStatement(
                         "insert into reading_series select ?, ?, ?, unit, summed_to from reading_series where id = 1");
                 PreparedStatement days = connection.prepareStatement(
-                        "insert into reading_day select slot + ?, packed" + " from reading_day where slot < ?")) {
+                        "insert into reading_day select slot + ?, packed from reading_day where slot < ?")) {
             for (int point = 1; point < points; point++) {
                 series.setInt(1, point + 1);
                 series.setString(2, "site-" + point / pointsOfABox % boxes);
