@@ -121,14 +121,10 @@ public final class Verify {
         expect(signed(head.get()), "the head in line 2 of the file was changed: its signature does not fit");
         earlier.ifPresent(before -> {
             expect(signed(before), "the earlier head was changed: its signature does not fit");
-            expect(
-                    before.key().equals(head.get().key()),
-                    "the head in line 2 of the file was signed with another key than the earlier head");
+            expect(before.key().equals(head.get().key()), "the head in line 2 of the file was signed with another key");
             expect(before.first() == head.get().first(), "the head in line 2 of the file begins elsewhere than the earlier");
-            expect(
-                    before.size() <= head.get().size(),
-                    "lines were removed from the end: the earlier head has " + before.size() + " lines, this one "
-                            + head.get().size());
+            expect(before.size() <= head.get().size(), "lines were removed from the end: the earlier head has "
+                    + before.size() + " lines, this one " + head.get().size());
         });
         meetEarlier();
     }
@@ -145,7 +141,7 @@ public final class Verify {
         } else if (line.equals("end " + (next - 1))) {
             ended = true;
         } else {
-            fault("line " + next + " of the log should stand here; this is no line of an export: " + shown(line));
+            fault("line " + next + " of the log should stand here; this is no line of an export");
         }
     }
 
@@ -158,9 +154,9 @@ public final class Verify {
         }
         sumIsThere();
         next = number;
-        byte[] leaf = hash(0, text.getBytes(StandardCharsets.ISO_8859_1), new byte[0]);
+        byte[] leaf = hash(0, text.getBytes(StandardCharsets.ISO_8859_1));
         Matcher said = NUMBER.matcher(text);
-        if (!HexFormat.of().formatHex(leaf).equals(hash)) {
+        if (!hex(leaf).equals(hash)) {
             fault("line " + number + " was changed: its hash does not fit");
         } else if (!said.find() || Long.parseLong(said.group(1)) != number) {
             fault("line " + number + " was changed: it carries another number");
@@ -192,11 +188,9 @@ public final class Verify {
             next = to + 1;
             meetEarlier();
         } else {
-            byte[] sum = range.size() == 1 ? range.peek().hash() : new byte[0];
+            String sum = range.size() == 1 ? hex(range.peek().hash()) : "";
             expect(to == next - 1, "the sum of lines " + from + " to " + to + " stands behind line " + (next - 1));
-            expect(
-                    HexFormat.of().formatHex(sum).equals(hash),
-                    "among lines " + from + " to " + to + " one was changed, or the sum of them");
+            expect(sum.equals(hash), "among lines " + from + " to " + to + " one was changed, or the sum of them");
             range.clear();
         }
     }
@@ -208,13 +202,9 @@ public final class Verify {
         long last = head.get().first() + head.get().size() - 1;
         sumIsThere();
         expect(ended, "the file ends before its end line: the rest was removed");
-        if (next - 1 < last) {
-            fault("lines " + next + " to " + last + " were removed from the end");
-        }
+        expect(next - 1 >= last, "lines " + next + " to " + last + " were removed from the end");
         expect(next - 1 <= last, "there are lines after line " + last + ", the last one of the head");
-        expect(
-                HexFormat.of().formatHex(root()).equals(head.get().root()),
-                "the hash over all lines is not that of the head in line 2 of the file");
+        expect(root().equals(head.get().root()), "the hash over all lines is not that of the head in line 2 of the file");
         earlier.filter(before -> !earlierMet && before.size() > leaves)
                 .ifPresent(before -> fault("the lines up to " + (before.first() + before.size() - 1)
                         + ", which the earlier head vouches for, are not all there"));
@@ -224,10 +214,8 @@ public final class Verify {
     private void meetEarlier() {
         earlier.filter(before -> before.size() == leaves && !earlierMet).ifPresent(before -> {
             earlierMet = true;
-            expect(
-                    HexFormat.of().formatHex(root()).equals(before.root()),
-                    "among lines " + before.first() + " to " + (next - 1)
-                            + " something was changed after the earlier head was given out");
+            expect(root().equals(before.root()), "among lines " + before.first() + " to " + (next - 1)
+                    + " something was changed after the earlier head was given out");
         });
         earlier.filter(before -> before.size() < leaves && !earlierMet).ifPresent(before -> {
             earlierMet = true;
@@ -236,17 +224,16 @@ public final class Verify {
     }
 
     private List<String> found() {
+        expect(fileLine > 1, "the file ends before its head");
         if (!faults.isEmpty()) {
             return faults;
         }
         long first = Math.max(head.orElseThrow().first(), cutTo + 1);
         String which = "OK: lines " + first + " to " + (next - 1) + " are whole and unchanged, as of " + head.get().at()
                 + (cutTo > 0 ? "; of those up to " + cutTo + " only the hashes are kept" : "");
-        return List.of(
-                earlier.isPresent()
-                        ? which + ", and the first " + earlier.get().size() + " are those of the earlier head of "
-                                + earlier.get().at()
-                        : which + ". Without an earlier head this only shows that the file fits together");
+        return List.of(which + earlier.map(before -> ", and the first " + before.size()
+                        + " are those of the earlier head of " + before.at())
+                .orElse(". Without an earlier head this only shows that the file fits together"));
     }
 
     private void expect(boolean holds, String otherwise) {
@@ -261,21 +248,14 @@ public final class Verify {
         }
     }
 
-    private static String shown(String line) {
-        return line.length() <= 80 ? line : line.substring(0, 80) + " …";
-    }
-
     private static Optional<Head> head(String json) {
-        Matcher found = HEAD.matcher(json);
-        return found.matches()
-                ? Optional.of(new Head(
-                        found.group(1),
-                        Long.parseLong(found.group(2)),
-                        found.group(3),
-                        found.group(4),
-                        found.group(5),
-                        Long.parseLong(found.group(6))))
-                : Optional.empty();
+        return HEAD.matcher(json).results().filter(found -> found.group().equals(json)).findFirst().map(found -> new Head(
+                found.group(1),
+                Long.parseLong(found.group(2)),
+                found.group(3),
+                found.group(4),
+                found.group(5),
+                Long.parseLong(found.group(6))));
     }
 
     private static boolean signed(Head head) {
@@ -292,8 +272,7 @@ public final class Verify {
                     .putLong(head.size())
                     .put(HexFormat.of().parseHex(head.root()))
                     .array());
-            return at.toString().equals(head.at())
-                    && signature.verify(HexFormat.of().parseHex(head.signature()));
+            return at.toString().equals(head.at()) && signature.verify(HexFormat.of().parseHex(head.signature()));
         } catch (GeneralSecurityException | RuntimeException e) {
             return false;
         }
@@ -309,27 +288,33 @@ public final class Verify {
         stack.push(right);
     }
 
-    private byte[] root() {
+    private String root() {
         byte[] root = null;
         for (Subtree one : edge) {
             root = root == null ? one.hash() : hash(1, one.hash(), root);
         }
-        return root == null ? hash(new byte[0]) : root;
+        return hex(root == null ? sha256().digest() : root);
     }
 
-    private static byte[] hash(int kind, byte[] first, byte[] second) {
-        return hash(ByteBuffer.allocate(1 + first.length + second.length)
-                .put((byte) kind)
-                .put(first)
-                .put(second)
-                .array());
+    /** Of a leaf (0) or of a node (1). */
+    private static byte[] hash(int kind, byte[]... parts) {
+        MessageDigest digest = sha256();
+        digest.update((byte) kind);
+        for (byte[] part : parts) {
+            digest.update(part);
+        }
+        return digest.digest();
     }
 
-    private static byte[] hash(byte[] bytes) {
+    private static MessageDigest sha256() {
         try {
-            return MessageDigest.getInstance("SHA-256").digest(bytes);
+            return MessageDigest.getInstance("SHA-256");
         } catch (GeneralSecurityException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
         }
+    }
+
+    private static String hex(byte[] bytes) {
+        return HexFormat.of().formatHex(bytes);
     }
 }

@@ -3,6 +3,7 @@ package yardlight.db.journal;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import yardlight.db.columns.LogColumns;
@@ -65,7 +66,7 @@ final class TreeStore {
         return new LogColumns.Line(written.line(), written.at(), written.entry(), leaf);
     }
 
-    private byte[] leaf(long line, Instant at, String what, java.util.Map<String, String> about, String words) {
+    private byte[] leaf(long line, Instant at, String what, Map<String, String> about, String words) {
         byte[] leaf = hashing.leaf(CanonicalLine.of(line, at, what, about, words));
         numbers.tree().add(leaf, (level, place, hash) -> tiles.add(new Tile(level, place, hash)));
         return leaf;

@@ -1,6 +1,7 @@
 package yardlight.db.tree;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -44,7 +45,7 @@ public final class Frontier {
         }
         this.size = size;
         for (int i = 0; i < hashes.length; i += Hashing.LENGTH) {
-            edge.add(java.util.Arrays.copyOfRange(hashes, i, i + Hashing.LENGTH));
+            edge.add(Arrays.copyOfRange(hashes, i, i + Hashing.LENGTH));
         }
     }
 

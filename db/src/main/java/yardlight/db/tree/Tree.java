@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * The proofs of RFC 6962, 2.1.1 and 2.1.2, from hashes that are kept: those of the leaves, and of every complete tile. A
@@ -143,7 +144,7 @@ public final class Tree {
         return hash;
     }
 
-    private static <T> Optional<T> unlessCut(java.util.function.Supplier<T> answer) {
+    private static <T> Optional<T> unlessCut(Supplier<T> answer) {
         try {
             return Optional.of(answer.get());
         } catch (Cut cut) {

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 class PackingIT {
 
     private static final int COMMITS = 3_000;
-    private static final long A_STEP = 1024 * 1024;
+    private static final long LITTLE = 1024 * 1024;
 
     @TempDir
     private Path home;
@@ -65,8 +65,10 @@ class PackingIT {
         commit(COMMITS + COMMITS / 3, COMMITS / 3);
         pack();
 
-        // What is moved lies twice for a moment, a megabyte at a time; unpacked, these commits would take eight more.
-        assertThat(size()).isLessThanOrEqualTo(before + A_STEP);
+        // Where H2 lets nothing go (RETENTION_TIME at its default) the same commits add 34 MB. Most often they add
+        // nothing, and
+        // 0.4 MB have been seen: a chunk that found no hole of its size.
+        assertThat(size()).isLessThanOrEqualTo(before + LITTLE);
     }
 
     @Test

@@ -117,6 +117,12 @@ class VerifyIT {
         }
     }
 
+    @Test
+    void says_so_when_there_is_hardly_a_file_at_all() throws Exception {
+        assertThat(verifier.check("", earlier)).singleElement().asString().contains("the file ends before its head");
+        assertThat(verifier.check("yardlight log 1\n", earlier).get(0)).contains("the file ends before its head");
+    }
+
     /** Lines may not be hidden behind a hash anywhere else. */
     @Test
     void finds_lines_for_which_only_their_hash_was_put_in() throws Exception {

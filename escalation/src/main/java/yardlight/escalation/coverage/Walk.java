@@ -4,7 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -105,13 +105,13 @@ final class Walk implements Reach {
     /** Of two times one may move with the alarm and the other not: until they meet, their order stays. */
     private void compare() {
         var fixed = new ArrayList<Instant>();
-        var moving = new HashMap<Duration, Boolean>();
+        var moving = new HashSet<Duration>();
         for (Heard one : heard) {
             one.at().ifPresent(fixed::add);
-            one.after().ifPresent(so -> moving.put(so, true));
+            one.after().ifPresent(moving::add);
         }
         for (Instant end : fixed) {
-            moving.keySet().forEach(so -> bound(end.minus(so)));
+            moving.forEach(so -> bound(end.minus(so)));
         }
     }
 

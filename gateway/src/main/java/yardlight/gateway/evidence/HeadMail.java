@@ -1,12 +1,13 @@
 package yardlight.gateway.evidence;
 
-import java.time.Instant;
+import java.nio.charset.StandardCharsets;
 import java.time.InstantSource;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
@@ -77,7 +78,7 @@ class HeadMail {
     }
 
     private void send(String address, LocalDate day, SignedHead head) {
-        var message = new Message(id(address, day), address, words(day, head), Instant.from(clock.instant()));
+        var message = new Message(id(address, day), address, words(day, head), clock.instant());
         Attempt attempt = mail.map(channel -> channel.send(message))
                 .orElseThrow(() -> new IllegalStateException("there is no channel " + MAIL));
         if (attempt.outcome() == Attempt.Outcome.ACCEPTED) {
@@ -97,7 +98,7 @@ class HeadMail {
     }
 
     private static String id(String address, LocalDate day) {
-        return "head-" + day + "-" + Integer.toHexString(address.hashCode());
+        return "head-" + day + "-" + UUID.nameUUIDFromBytes(address.getBytes(StandardCharsets.UTF_8));
     }
 
     private static String words(LocalDate day, SignedHead head) {

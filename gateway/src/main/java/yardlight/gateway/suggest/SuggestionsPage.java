@@ -1,7 +1,6 @@
 package yardlight.gateway.suggest;
 
 import java.math.BigDecimal;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,12 +15,11 @@ import yardlight.escalation.setup.Setup;
 import yardlight.gateway.page.Names;
 import yardlight.gateway.page.Tongue;
 import yardlight.gateway.setup.SetupInForce;
+import yardlight.gateway.wire.Spans;
 
 /** What a point would have called in the last 30 days, for the one who sets it up. */
 @Controller
 class SuggestionsPage {
-
-    private static final int MINUTE = 60;
 
     /** One way to set the point up, in words, and how often it would have called. */
     record Row(String how, String calls, boolean asIs) {}
@@ -58,7 +56,7 @@ class SuggestionsPage {
         how.add(
                 one.onDelay().isZero()
                         ? tongue.say("replay.at-once")
-                        : tongue.say("replay.after", span(one.onDelay())));
+                        : tongue.say("replay.after", Spans.words(one.onDelay(), tongue)));
         one.deadband()
                 .filter(band -> band.signum() > 0)
                 .map(BigDecimal::toPlainString)
@@ -66,10 +64,5 @@ class SuggestionsPage {
                         how.add(tongue.say("replay.deadband", band, unit).strip()));
         return new Row(
                 String.join(", ", how), tongue.count("replay.calls", one.calls().size()), one.asIs());
-    }
-
-    private static String span(Duration delay) {
-        long seconds = delay.toSeconds();
-        return seconds % MINUTE == 0 ? seconds / MINUTE + " min" : seconds + " s";
     }
 }
