@@ -1,6 +1,7 @@
 package yardlight.db;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.methods;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
@@ -17,6 +18,7 @@ import java.time.InstantSource;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZonedDateTime;
+import org.springframework.data.jpa.repository.NativeQuery;
 import org.springframework.data.repository.Repository;
 import yardlight.db.disk.Packing;
 
@@ -49,6 +51,17 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule SPRING_S_REPOSITORIES_STAY_AT_HOME =
             classes().that().areAssignableTo(Repository.class).should().bePackagePrivate();
+
+    /** Spring Data's own language and names of methods that are queries would load a parser of 450 classes at the start. */
+    @ArchTest
+    static final ArchRule QUERIES_ARE_SQL = methods()
+            .that()
+            .areDeclaredInClassesThat()
+            .areAssignableTo(Repository.class)
+            .and()
+            .haveNameNotMatching("findById")
+            .should()
+            .beAnnotatedWith(NativeQuery.class);
 
     @ArchTest
     static final ArchRule HIBERNATE_STAYS_OUT_OF_THE_WRITE_SIDE = noClasses()

@@ -5,30 +5,32 @@ import java.util.List;
 import java.util.Optional;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Modifying;
-import org.springframework.data.jpa.repository.Query;
+import org.springframework.data.jpa.repository.NativeQuery;
 
 interface BoxKeyRows extends JpaRepository<BoxKeyRow, String> {
 
-    Optional<BoxKeyRow> findByHash(String hash);
+    @NativeQuery("select * from box_key where key_hash = :hash")
+    Optional<BoxKeyRow> byHash(String hash);
 
-    List<BoxKeyRow> findByBoxOrderByCreatedAt(String box);
+    @NativeQuery("select * from box_key where box = :box order by created_at")
+    List<BoxKeyRow> of(String box);
 
-    @Query("select k from BoxKeyRow k where k.revokedAt >= :since")
+    @NativeQuery("select * from box_key where revoked_at >= :since")
     List<BoxKeyRow> revokedSince(Instant since);
 
-    @Query("select k from BoxKeyRow k where k.endsAt >= :since")
+    @NativeQuery("select * from box_key where ends_at >= :since")
     List<BoxKeyRow> endingSince(Instant since);
 
     @Modifying
-    @Query("update BoxKeyRow k set k.revokedAt = :now where k.box = :box and k.id = :id and k.revokedAt is null")
+    @NativeQuery("update box_key set revoked_at = :now where box = :box and id = :id and revoked_at is null")
     int revoke(String box, String id, Instant now);
 
     @Modifying
-    @Query("update BoxKeyRow k set k.endsAt = :end where k.box = :box and k.id <> :kept and k.revokedAt is null"
-            + " and (k.endsAt is null or k.endsAt > :end)")
+    @NativeQuery("update box_key set ends_at = :end where box = :box and id <> :kept and revoked_at is null"
+            + " and (ends_at is null or ends_at > :end)")
     int endOthers(String box, String kept, Instant end);
 
     @Modifying
-    @Query("update BoxKeyRow k set k.usedAt = :at where k.id = :id and (k.usedAt is null or k.usedAt < :at)")
+    @NativeQuery("update box_key set used_at = :at where id = :id and (used_at is null or used_at < :at)")
     int used(String id, Instant at);
 }

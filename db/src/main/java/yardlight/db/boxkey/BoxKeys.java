@@ -22,7 +22,7 @@ public class BoxKeys {
 
     /** The key with this hash, good or not. */
     public Optional<BoxKey> byHash(String hash) {
-        return rows.findByHash(hash).map(BoxKeyRow::key);
+        return rows.byHash(hash).map(BoxKeyRow::key);
     }
 
     /** The key with this id, good or not. */
@@ -39,7 +39,7 @@ public class BoxKeys {
 
     /** The keys of a box, oldest first, revoked ones too. */
     public List<BoxKey> of(String box) {
-        return rows.findByBoxOrderByCreatedAt(box).stream().map(BoxKeyRow::key).toList();
+        return rows.of(box).stream().map(BoxKeyRow::key).toList();
     }
 
     /** Adds a key; on disk when it returns. */

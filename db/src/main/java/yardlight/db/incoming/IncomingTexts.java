@@ -2,7 +2,6 @@ package yardlight.db.incoming;
 
 import java.time.Instant;
 import java.util.List;
-import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Repository;
 import yardlight.db.disk.Disk;
 
@@ -20,7 +19,7 @@ public class IncomingTexts {
 
     /** Whether this text was kept before. */
     public boolean known(String id) {
-        return rows.existsById(id);
+        return rows.findById(id).isPresent();
     }
 
     /** Keeps a text with its answer; on disk when it returns. */
@@ -30,9 +29,7 @@ public class IncomingTexts {
 
     /** Texts that came at this instant or later, whose answer has not gone out and which nobody has claimed; oldest first. */
     public List<IncomingText> open(Instant since, Instant now, int most) {
-        return rows.open(since, now, Limit.of(most)).stream()
-                .map(IncomingTextRow::text)
-                .toList();
+        return rows.open(since, now, most).stream().map(IncomingTextRow::text).toList();
     }
 
     /** Claims the answer until then. Of several gateways one gets true. */

@@ -30,7 +30,7 @@ public class Receipts {
 
     /** Keeps it unless it was kept before; on disk when it returns. */
     public void keep(KeptReceipt receipt, Instant now) {
-        disk.keep(() -> rows.existsById(receipt.id()) || rows.save(new ReceiptRow(receipt, now)) != null);
+        disk.keep(() -> rows.findById(receipt.id()).isPresent() || rows.save(new ReceiptRow(receipt, now)) != null);
     }
 
     /** Receipts kept at this instant or later that are about a notice and have not been heeded, oldest first. */

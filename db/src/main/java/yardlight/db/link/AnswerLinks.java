@@ -23,7 +23,7 @@ public class AnswerLinks {
 
     /** Keeps the link unless it is kept already; on disk when it returns. */
     public void keep(String tokenHash, String notice, Instant expiresAt) {
-        disk.keep(() -> rows.existsById(tokenHash)
+        disk.keep(() -> rows.findById(tokenHash).isPresent()
                 ? Optional.empty()
                 : Optional.of(rows.save(new AnswerLinkRow(tokenHash, notice, expiresAt))));
     }

@@ -3,13 +3,14 @@ package yardlight.db.passkey;
 import java.util.List;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Modifying;
-import org.springframework.data.jpa.repository.Query;
+import org.springframework.data.jpa.repository.NativeQuery;
 
 interface PasskeyRows extends JpaRepository<PasskeyRow, String> {
 
-    List<PasskeyRow> findByHandleOrderByCreatedAt(String handle);
+    @NativeQuery("select * from passkey where handle = :handle order by created_at")
+    List<PasskeyRow> of(String handle);
 
     @Modifying
-    @Query("delete PasskeyRow p where p.id = :id and p.handle = :handle")
+    @NativeQuery("delete from passkey where id = :id and handle = :handle")
     int remove(String id, String handle);
 }

@@ -24,13 +24,12 @@ public class Passkeys {
     }
 
     public Optional<String> login(String handle) {
-        return handles.findByHandle(handle).map(HandleRow::login);
+        return handles.byHandle(handle).map(HandleRow::login);
     }
 
     /** Keeps a login's handle unless it has one; on disk when it returns. */
     public void keepHandle(String login, String handle) {
-        disk.keep(() ->
-                handles.existsById(login) ? Optional.empty() : Optional.of(handles.save(new HandleRow(login, handle))));
+        disk.keep(() -> handles.findById(login).orElseGet(() -> handles.save(new HandleRow(login, handle))));
     }
 
     public Optional<Passkey> byId(String id) {
@@ -39,9 +38,7 @@ public class Passkeys {
 
     /** Those behind a handle, oldest first. */
     public List<Passkey> of(String handle) {
-        return rows.findByHandleOrderByCreatedAt(handle).stream()
-                .map(PasskeyRow::passkey)
-                .toList();
+        return rows.of(handle).stream().map(PasskeyRow::passkey).toList();
     }
 
     /** Adds it, or replaces the one with the same id; on disk when it returns. */

@@ -4,28 +4,33 @@ import java.time.Instant;
 import java.util.List;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Modifying;
-import org.springframework.data.jpa.repository.Query;
+import org.springframework.data.jpa.repository.NativeQuery;
 
 interface DeviceRows extends JpaRepository<DeviceRow, String> {
 
-    boolean existsByLogin(String login);
+    @NativeQuery("select exists (select 1 from device where login = :login)")
+    boolean anyOf(String login);
 
-    boolean existsByLoginAndAddress(String login, String address);
+    @NativeQuery("select exists (select 1 from device where login = :login and address = :address)")
+    boolean anyAt(String login, String address);
 
-    boolean existsBySeenAtIsNull();
+    @NativeQuery("select exists (select 1 from device where seen_at is null)")
+    boolean anyUnseen();
 
-    List<DeviceRow> findBySeenAtIsNullOrderByFirstAt();
+    @NativeQuery("select * from device where seen_at is null order by first_at")
+    List<DeviceRow> unseen();
 
-    List<DeviceRow> findByLoginOrderByLastAtDesc(String login);
+    @NativeQuery("select * from device where login = :login order by last_at desc")
+    List<DeviceRow> of(String login);
 
-    @Query("select d.login, max(d.lastAt) from DeviceRow d group by d.login")
-    List<Object[]> lastByLogin();
+    @NativeQuery("select * from device d where last_at = (select max(last_at) from device where login = d.login)")
+    List<DeviceRow> newestOfEach();
 
     @Modifying
-    @Query("update DeviceRow d set d.lastAt = :now, d.address = :address where d.id = :id")
+    @NativeQuery("update device set last_at = :now, address = :address where id = :id")
     int touch(String id, String address, Instant now);
 
     @Modifying
-    @Query("update DeviceRow d set d.seenAt = :now where d.seenAt is null")
+    @NativeQuery("update device set seen_at = :now where seen_at is null")
     int see(Instant now);
 }

@@ -35,7 +35,7 @@ public class Devices {
                 if (rows.touch(device.id(), device.address(), device.lastAt()) > 0) {
                     return Met.KNOWN;
                 }
-                boolean first = !rows.existsByLogin(device.login());
+                boolean first = !rows.anyOf(device.login());
                 rows.saveAndFlush(new DeviceRow(device, first ? device.firstAt() : null));
                 return first ? Met.FIRST : Met.NEW;
             });
@@ -47,24 +47,20 @@ public class Devices {
 
     /** Whether somebody has signed in with this login from this address. */
     public boolean cameFrom(String login, String address) {
-        return rows.existsByLoginAndAddress(login, address);
+        return rows.anyAt(login, address);
     }
 
     public boolean anyNew() {
-        return rows.existsBySeenAtIsNull();
+        return rows.anyUnseen();
     }
 
     /** Those that no owner has said to know of, oldest first. */
     public List<Device> unseen() {
-        return rows.findBySeenAtIsNullOrderByFirstAt().stream()
-                .map(DeviceRow::device)
-                .toList();
+        return rows.unseen().stream().map(DeviceRow::device).toList();
     }
 
     public List<Device> of(String login) {
-        return rows.findByLoginOrderByLastAtDesc(login).stream()
-                .map(DeviceRow::device)
-                .toList();
+        return rows.of(login).stream().map(DeviceRow::device).toList();
     }
 
     /** An owner knows of all there are; on disk when it returns. */
@@ -75,7 +71,9 @@ public class Devices {
     /** When somebody last signed in, by login; those that never did are missing. */
     public Map<String, Instant> last() {
         var last = new HashMap<String, Instant>();
-        rows.lastByLogin().forEach(pair -> last.put((String) pair[0], (Instant) pair[1]));
+        rows.newestOfEach().stream()
+                .map(DeviceRow::device)
+                .forEach(device -> last.put(device.login(), device.lastAt()));
         return last;
     }
 }

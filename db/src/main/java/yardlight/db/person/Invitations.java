@@ -31,14 +31,12 @@ public class Invitations {
     }
 
     public Optional<Invitation> byHash(String tokenHash) {
-        return rows.findByTokenHash(tokenHash).map(InvitationRow::invitation);
+        return rows.byTokenHash(tokenHash).map(InvitationRow::invitation);
     }
 
     /** Those that can still be used at {@code now}, oldest first. */
     public List<Invitation> open(Instant now) {
-        return rows.findByUsedAtIsNullAndExpiresAtAfterOrderByInvitedAt(now).stream()
-                .map(InvitationRow::invitation)
-                .toList();
+        return rows.open(now).stream().map(InvitationRow::invitation).toList();
     }
 
     /** On disk when it returns. */
@@ -55,7 +53,7 @@ public class Invitations {
     public Use use(String tokenHash, Person person, Instant now) {
         try {
             return disk.keep(() -> {
-                if (people.existsById(person.login())) {
+                if (people.findById(person.login()).isPresent()) {
                     return Use.TAKEN;
                 }
                 if (rows.use(tokenHash, person.login(), now) == 0) {

@@ -33,7 +33,7 @@ public class People {
     }
 
     public boolean anyOwner() {
-        return rows.existsByRole(Role.OWNER.word());
+        return rows.anyWithRole(Role.OWNER.word());
     }
 
     /** Adds the person, or replaces the one with the same login; on disk when it returns. */
@@ -48,7 +48,7 @@ public class People {
      */
     public boolean keepIfNew(Person person, Instant now, Runnable before) {
         return disk.keep(() -> {
-            boolean missing = !rows.existsById(person.login());
+            boolean missing = rows.findById(person.login()).isEmpty();
             if (missing) {
                 rows.saveAndFlush(new PersonRow(person, now));
                 before.run();

@@ -1,17 +1,15 @@
 package yardlight.db.person;
 
-import jakarta.persistence.LockModeType;
 import java.util.List;
 import org.springframework.data.jpa.repository.JpaRepository;
-import org.springframework.data.jpa.repository.Lock;
-import org.springframework.data.jpa.repository.Query;
+import org.springframework.data.jpa.repository.NativeQuery;
 
 interface PersonRows extends JpaRepository<PersonRow, String> {
 
-    boolean existsByRole(String role);
+    @NativeQuery("select exists (select 1 from person where role = :role)")
+    boolean anyWithRole(String role);
 
     /** Keeps the rows until the transaction ends, so that two owners do not take the role from each other at once. */
-    @Lock(LockModeType.PESSIMISTIC_WRITE)
-    @Query("select p from PersonRow p where p.role = :role order by p.login")
+    @NativeQuery("select * from person where role = :role order by login for update")
     List<PersonRow> lockByRole(String role);
 }

@@ -4,25 +4,26 @@ import java.time.Instant;
 import java.util.List;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Modifying;
-import org.springframework.data.jpa.repository.Query;
+import org.springframework.data.jpa.repository.NativeQuery;
 
 interface SittingRows extends JpaRepository<SittingRow, String> {
 
-    List<SittingRow> findByHeardAtAfterAndBeganAtAfterOrderByBeganAt(Instant heard, Instant began);
+    @NativeQuery("select * from sitting where heard_at > :heard and began_at > :began order by began_at")
+    List<SittingRow> open(Instant heard, Instant began);
 
     @Modifying
-    @Query("update SittingRow s set s.heardAt = :now where s.id = :id")
+    @NativeQuery("update sitting set heard_at = :now where id = :id")
     int hear(String id, Instant now);
 
     @Modifying
-    @Query("delete SittingRow s where s.id = :id")
+    @NativeQuery("delete from sitting where id = :id")
     int end(String id);
 
     @Modifying
-    @Query("delete SittingRow s where s.login = :login and s.id <> :besides")
+    @NativeQuery("delete from sitting where login = :login and id <> :besides")
     int endOthers(String login, String besides);
 
     @Modifying
-    @Query("delete SittingRow s where s.heardAt <= :heard or s.beganAt <= :began")
+    @NativeQuery("delete from sitting where heard_at <= :heard or began_at <= :began")
     int endOld(Instant heard, Instant began);
 }

@@ -25,9 +25,7 @@ public class Sittings {
 
     /** Those heard after {@code heard} and begun after {@code began}, oldest first. */
     public List<Sitting> since(Instant heard, Instant began) {
-        return rows.findByHeardAtAfterAndBeganAtAfterOrderByBeganAt(heard, began).stream()
-                .map(SittingRow::sitting)
-                .toList();
+        return rows.open(heard, began).stream().map(SittingRow::sitting).toList();
     }
 
     /** Begins one, and forgets those that were neither heard after {@code heard} nor begun after {@code began}. */

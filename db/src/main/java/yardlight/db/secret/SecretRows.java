@@ -2,11 +2,10 @@ package yardlight.db.secret;
 
 import java.util.List;
 import org.springframework.data.jpa.repository.JpaRepository;
-import org.springframework.data.jpa.repository.Query;
+import org.springframework.data.jpa.repository.NativeQuery;
 
 interface SecretRows extends JpaRepository<SecretRow, String> {
 
-    @Query(
-            "select s from SecretRow s where s.name = :name or s.name like concat(:name, '.%') order by s.createdAt, s.name")
+    @NativeQuery("select * from secret where name = :name or name like :name || '.%' order by created_at, name")
     List<SecretRow> generations(String name);
 }
