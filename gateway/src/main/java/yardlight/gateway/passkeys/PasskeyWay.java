@@ -18,6 +18,7 @@ import org.springframework.security.web.webauthn.api.UserVerificationRequirement
 import org.springframework.security.web.webauthn.authentication.PublicKeyCredentialRequestOptionsFilter;
 import org.springframework.security.web.webauthn.authentication.WebAuthnAuthenticationFilter;
 import org.springframework.security.web.webauthn.authentication.WebAuthnAuthenticationProvider;
+import org.springframework.security.web.webauthn.management.WebAuthnRelyingPartyOperations;
 import org.springframework.security.web.webauthn.management.Webauthn4JRelyingPartyOperations;
 import org.springframework.security.web.webauthn.registration.PublicKeyCredentialCreationOptionsFilter;
 import org.springframework.security.web.webauthn.registration.WebAuthnRegistrationFilter;
@@ -60,7 +61,7 @@ class PasskeyWay implements MoreWaysIn {
         if (!address.isThere()) {
             return;
         }
-        Webauthn4JRelyingPartyOperations party = party();
+        var party = new LateParty(this::party);
         var tries = new Tries(cookies);
         var asks = new PublicKeyCredentialRequestOptionsFilter(party);
         asks.setRequestOptionsRepository(tries);
@@ -71,7 +72,7 @@ class PasskeyWay implements MoreWaysIn {
                 .addFilterAfter(registration(party), AuthorizationFilter.class);
     }
 
-    private Webauthn4JRelyingPartyOperations party() {
+    private WebAuthnRelyingPartyOperations party() {
         var party = new Webauthn4JRelyingPartyOperations(
                 logins,
                 credentials,
@@ -89,7 +90,7 @@ class PasskeyWay implements MoreWaysIn {
         return party;
     }
 
-    private static WebAuthnAuthenticationFilter signIn(Webauthn4JRelyingPartyOperations party, Tries tries, Door door) {
+    private static WebAuthnAuthenticationFilter signIn(WebAuthnRelyingPartyOperations party, Tries tries, Door door) {
         var answer = new HttpMessageConverterAuthenticationSuccessHandler();
         answer.setRequestCache(new NullRequestCache());
         var filter = new WebAuthnAuthenticationFilter();
@@ -108,7 +109,7 @@ class PasskeyWay implements MoreWaysIn {
     }
 
     /** Removes none: that is done on the page. */
-    private WebAuthnRegistrationFilter registration(Webauthn4JRelyingPartyOperations party) {
+    private WebAuthnRegistrationFilter registration(WebAuthnRelyingPartyOperations party) {
         var filter = new WebAuthnRegistrationFilter(credentials, party);
         filter.setRemoveCredentialMatcher(request -> false);
         return filter;
