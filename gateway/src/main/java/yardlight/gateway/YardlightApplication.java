@@ -11,13 +11,15 @@ import org.springframework.boot.jdbc.autoconfigure.JdbcClientAutoConfiguration;
 import org.springframework.boot.micrometer.metrics.autoconfigure.ssl.SslMetricsAutoConfiguration;
 import org.springframework.boot.micrometer.metrics.autoconfigure.task.TaskExecutorMetricsAutoConfiguration;
 import org.springframework.boot.micrometer.observation.autoconfigure.ScheduledTasksObservationAutoConfiguration;
+import org.springframework.context.annotation.Import;
+import yardlight.db.DbConfiguration;
 
 /**
  * The gateway. What is left out would be made at each start and asked by nobody: pools and schedules beside our own
  * threads, and what is told of key stores, builds and pools that there are not. See docs/decisions/small.md.
  */
+@Import(DbConfiguration.class)
 @SpringBootApplication(
-        scanBasePackages = "yardlight",
         exclude = {
             TaskExecutionAutoConfiguration.class,
             TaskSchedulingAutoConfiguration.class,
