@@ -28,7 +28,7 @@ record Asked(List<String> points, Duration span, Optional<Instant> until, boolea
 
     Asked {
         points = points.stream()
-                .filter(point -> !point.isBlank())
+                .filter(point -> point != null && !point.isBlank()) // null is a name without a value, more than once
                 .distinct()
                 .limit(MOST_POINTS)
                 .toList();

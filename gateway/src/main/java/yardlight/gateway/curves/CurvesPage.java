@@ -3,6 +3,7 @@ package yardlight.gateway.curves;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.springframework.context.MessageSource;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
@@ -23,6 +24,9 @@ class CurvesPage {
 
     /** Beside what is in sight a little on both sides is asked for. */
     private static final long MOST_SECONDS = 2 * Asked.LONGEST.toSeconds();
+
+    /** The end of the year 9999, as the pages write it. */
+    private static final long LAST_SECOND = 253_402_300_799L;
 
     private final CurvesSheets sheets;
     private final FiguresMaker figures;
@@ -60,10 +64,13 @@ class CurvesPage {
             @RequestParam long to,
             @RequestParam(defaultValue = "false") boolean beside,
             Locale locale) {
-        if (from < 0 || to <= from || to - from > MOST_SECONDS) {
+        if (from < 0 || to <= from || to - from > MOST_SECONDS || to > LAST_SECOND) {
             throw Problem.notFound("there are no such figures");
         }
-        List<String> chosen = points.stream().limit(Asked.MOST_POINTS).toList();
+        List<String> chosen = points.stream()
+                .filter(Objects::nonNull)
+                .limit(Asked.MOST_POINTS)
+                .toList();
         var stretch = new Stretch(Instant.ofEpochSecond(from), Instant.ofEpochSecond(to));
         return ResponseEntity.ok(figures.of(id, chosen, stretch, beside, new Tongue(words, locale)));
     }

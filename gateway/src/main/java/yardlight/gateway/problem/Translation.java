@@ -12,6 +12,7 @@ import org.springframework.http.HttpStatus;
 import org.springframework.http.converter.HttpMessageNotReadableException;
 import org.springframework.transaction.TransactionException;
 import org.springframework.web.ErrorResponse;
+import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
 import yardlight.escalation.sentence.Sentence;
 import yardlight.gateway.lane.LaneBusy;
 import yardlight.gateway.lane.UnknownBox;
@@ -36,6 +37,10 @@ final class Translation {
         }
         if (hasBadQuery(thrown)) {
             return badQuery();
+        }
+        if (thrown instanceof MethodArgumentTypeMismatchException) {
+            // Pages and what they fetch write their own addresses: here somebody typed.
+            return byStatus(HttpStatus.BAD_REQUEST, request);
         }
         if (thrown instanceof LaneBusy) {
             return busy();

@@ -45,6 +45,9 @@ class HostileInputsTest {
     /** A text that was answered leaves a line, and a key that was made. */
     private static final String LOG = "LOG_LINE";
 
+    /** 256 lines that were hashed together. */
+    private static final String LOG_TILES = "LOG_TILE";
+
     private final MockMvc mvc;
     private final FakeLane lane;
     private final JdbcTemplate jdbc;
@@ -73,6 +76,8 @@ class HostileInputsTest {
 
     @Test
     void break_nothing_take_bounded_memory_and_leave_nothing_behind() throws Exception {
+        // The first page that somebody sees is remembered with their device.
+        mvc.perform(request(Target.RECORD_PAGE, new byte[0]));
         Map<String, Long> before = rows();
         long heapBefore = heap();
         long began = System.nanoTime();
@@ -95,11 +100,13 @@ class HostileInputsTest {
                 answers);
         Map<String, Long> after = rows();
         long lines = after.remove(LOG) - before.remove(LOG);
+        long tiles = after.remove(LOG_TILES) - before.remove(LOG_TILES);
         before.merge("BOX_KEY", (long) count(Target.KEY, 201), Long::sum);
         assertThat(after).isEqualTo(before);
         assertThat(lines)
                 .as(() -> jdbc.queryForList("select what, words from log_line").toString())
                 .isLessThanOrEqualTo(count(Target.REPLY, 200) + count(Target.KEY, 201));
+        assertThat(tiles).isLessThanOrEqualTo(lines / 256 + 1);
         assertThat(grown).isLessThan(64L << 20);
         assertThat(answers.keySet()).containsExactly(Target.values());
     }
@@ -126,6 +133,7 @@ class HostileInputsTest {
         assertThat(status).as("%s: %s", what, answer.getContentAsString()).isBetween(200, 499);
         if (status >= 400) {
             assertThat(lane.events).as(what).isEmpty();
+            assertThat(lane.readings).as(what).isEmpty();
             assertThat(lane.heartbeats).as(what).isEmpty();
             assertThat(lane.decided).as(what).isEmpty();
         }

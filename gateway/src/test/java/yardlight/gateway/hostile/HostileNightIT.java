@@ -40,6 +40,8 @@ class HostileNightIT {
     private static final int INPUTS = Integer.getInteger("yardlight.hostile.sockets", 1_500);
     private static final Pattern ALARM = Pattern.compile("\"alarm\":\"([^\"]+)\"");
 
+    private static final Pattern KEPT = Pattern.compile("\"kept\":(\\d+)");
+
     /** Of all tests here: they share the gateway. */
     private static int setups;
 
@@ -47,6 +49,9 @@ class HostileNightIT {
     private final JdbcTemplate jdbc;
     private final Set<String> answered = new HashSet<>();
     private String key;
+    private int kept;
+    /** Taken ones: each may say that a feed is off. */
+    private int heartbeats;
 
     @Autowired
     HostileNightIT(@LocalServerPort int port, JdbcTemplate jdbc) {
@@ -91,7 +96,13 @@ class HostileNightIT {
                         .isEqualTo(setups));
         assertThat(answered)
                 .containsAll(jdbc.queryForList(
-                        "select id from alarm where point <> 'box' and id not like '%.0'", String.class));
+                        "select id from alarm where point <> 'box' and point not like 'power-%' and id not like '%.0'",
+                        String.class));
+        assertThat(jdbc.queryForObject("select count(*) from alarm where point like 'power-%'", Integer.class))
+                .isLessThanOrEqualTo(heartbeats);
+        assertThat(kept).isPositive();
+        assertThat(jdbc.queryForObject("select count(*) from reading", Integer.class))
+                .isEqualTo(kept);
         assertThat(jdbc.queryForObject("select count(*) from alarm where acknowledged_at is not null", Integer.class))
                 .isZero();
         assertThat(jdbc.queryForObject("select count(*) from link where used_at is not null", Integer.class))
@@ -129,6 +140,11 @@ class HostileNightIT {
                 answered.add(alarm.group(1));
             }
         }
+        Matcher readings = KEPT.matcher(answer);
+        if (taken && target.path.equals("/api/v1/readings") && readings.find()) {
+            kept += Integer.parseInt(readings.group(1));
+        }
+        heartbeats += taken && target == Target.HEARTBEAT ? 1 : 0;
         if (taken && target.path.equals("/api/v1/setup")) {
             setups++;
             setUp();

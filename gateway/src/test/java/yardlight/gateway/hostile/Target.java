@@ -17,6 +17,11 @@ enum Target {
     HEARTBEAT(Where.BODY, Who.BOX, "POST", "/api/v1/heartbeats", "application/json", Good.HEARTBEATS),
     SETUP(Where.BODY, Who.OWNER, "PUT", "/api/v1/setup", "application/yaml", List.of(Documents.CONTRACT, Good.BOMB)),
     SETUP_JSON(Where.BODY, Who.OWNER, "PUT", "/api/v1/setup", "application/json", Good.SETUPS),
+    READINGS(Where.BODY, Who.BOX, "POST", "/api/v1/readings", "application/json", Good.READINGS),
+    READING_LINES(Where.BODY, Who.BOX, "POST", "/api/v1/readings", "application/x-ndjson", Good.READING_LINES),
+    READING_FORM(
+            Where.BODY, Who.BOX, "POST", "/api/v1/readings", "application/x-www-form-urlencoded", Good.READING_FORMS),
+    READING_TABLE(Where.BODY, Who.BOX, "POST", "/api/v1/readings", "text/csv", Good.READING_TABLES),
     REPLY(Where.BODY, Who.PROVIDER, "POST", "/api/v1/replies", "application/json", Good.REPLIES),
     REHEARSAL(Where.BODY, Who.OWNER, "POST", "/api/v1/rehearsals", "application/json", Good.REHEARSALS),
     ACTION(Where.BODY, Who.OWNER, "POST", "/api/v1/alarms/none/shelve", "application/json", Good.ACTIONS),
@@ -26,6 +31,16 @@ enum Target {
     ALARMS(Where.QUERY, Who.OWNER, "GET", "/api/v1/alarms?", "", Good.ALARM_QUERIES),
     LOG(Where.QUERY, Who.OWNER, "GET", "/api/v1/log?to=2020-01-01T00:00:00Z&", "", Good.LOG_QUERIES),
     KNOWN_LINES(Where.QUERY, Who.OWNER, "GET", "/api/v1/lines?", "", Good.LINE_QUERIES),
+    HISTORY(Where.QUERY, Who.OWNER, "GET", "/api/v1/readings?", "", Good.HISTORY_QUERIES),
+    SUGGESTIONS(Where.QUERY, Who.OWNER, "GET", "/api/v1/suggestions?", "", Good.SUGGESTION_QUERIES),
+    PROOF(Where.QUERY, Who.OWNER, "GET", "/api/v1/log/proof?", "", Good.PROOF_QUERIES),
+    CONSISTENCY(Where.QUERY, Who.OWNER, "GET", "/api/v1/log/consistency?", "", Good.CONSISTENCY_QUERIES),
+    CURVES_PAGE(Where.QUERY, Who.OWNER, "GET", "/sites/mesa-9/curves?", "", Good.CURVES_QUERIES),
+    FIGURES(Where.QUERY, Who.OWNER, "GET", "/sites/mesa-9/curves/figures?", "", Good.FIGURES_QUERIES),
+    RECORD_PAGE(Where.QUERY, Who.OWNER, "GET", "/record?", "", Good.RECORD_QUERIES),
+    TURNS_PAGE(Where.QUERY, Who.OWNER, "GET", "/turns?", "", Good.TURNS_QUERIES),
+    SITE_PAGE(Where.PATH, Who.OWNER, "GET", "/sites/", "", List.of("mesa-9", "mesa-9/points/water-tank")),
+    ALARM_PATH(Where.PATH, Who.OWNER, "GET", "/api/v1/alarms/", "", Good.ALARM_IDS),
     SIGNATURE(Where.HEADER, Who.NOBODY, "POST", "/api/v1/events", "application/json", Good.SIGNATURES);
 
     /** What is spoilt. */
@@ -103,6 +118,32 @@ enum Target {
         static final List<String> ACTIONS = List.of("{\"for\": \"PT2H\", \"reason\": \"welding\"}");
         static final List<String> KEYS = List.of("{\"endOthersAfter\": \"P7D\"}");
         static final List<String> TOKENS = List.of("kLtNxKUe6yfmjrDW0GZsLA", "AAAAAAAAAAAAAAAAAAAAAA");
+        static final String READING =
+                "{\"point\":\"water-tank\",\"value\":12.4,\"unit\":\"ft\",\"at\":\"2026-11-25T08:12:00Z\"}";
+        static final List<String> READINGS = List.of(
+                "{\"readings\":[" + READING + "]}",
+                "[" + READING + "," + READING.replace("08:12", "08:13") + "]",
+                READING);
+        static final List<String> READING_LINES =
+                List.of(READING + "\n" + READING.replace("12.4", "12.5") + "\n", READING + "\r\n\r\n{}\n");
+        static final List<String> READING_FORMS = List.of(
+                "point=water-tank&value=12.4&unit=ft&at=2026-11-25T08:12:00Z", "point=pressure&value=-1e2&unit=psi");
+        static final List<String> READING_TABLES = List.of(
+                "point,value,unit,at\nwater-tank,12.4,ft,2026-11-25T08:12:00Z\npump,1,,2026-11-25T08:13:00Z\n",
+                "at,value,point\r\n2026-11-25T08:12:00Z,\"12.4\",\"water-tank\"\r\n");
+        static final List<String> HISTORY_QUERIES =
+                List.of("site=mesa-9&point=water-tank&from=2026-11-25T00:00:00Z&to=2026-11-26T00:00:00Z&points=500");
+        static final List<String> SUGGESTION_QUERIES = List.of("site=mesa-9&point=water-tank");
+        static final List<String> PROOF_QUERIES = List.of("line=1&size=2");
+        static final List<String> CONSISTENCY_QUERIES = List.of("first=1&second=2");
+        static final List<String> CURVES_QUERIES =
+                List.of("points=water-tank&points=pump&span=P7D&until=2026-11-25T08:12&beside=true");
+        static final List<String> FIGURES_QUERIES =
+                List.of("points=water-tank&points=pump&from=1795000000&to=1795003600&beside=true");
+        static final List<String> RECORD_QUERIES =
+                List.of("site=mesa-9&contact=ana&what=event&from=2026-11-25T00:00&to=2026-11-26T00:00&before=99");
+        static final List<String> TURNS_QUERIES = List.of("from=2026-11-23");
+        static final List<String> ALARM_IDS = List.of("mesa-9.water-tank.high-high.1");
         static final List<String> ALARM_QUERIES =
                 List.of("site=mesa-9&state=unacknowledged&from=2026-11-25T00:00:00Z&to=2026-11-26T00:00:00Z");
         static final List<String> LOG_QUERIES = List.of("site=mesa-9&contact=ana&from=2026-11-25T00:00:00Z");
