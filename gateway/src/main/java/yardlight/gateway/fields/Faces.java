@@ -102,7 +102,7 @@ public record Faces(Form form, Tongue tongue, Map<String, String> units, Map<Str
                 .map(this::brief)
                 .collect(Collectors.joining(", "));
         String all = Stream.of(chosen, filled).filter(text -> !text.isEmpty()).collect(Collectors.joining(": "));
-        boolean bare = all.isEmpty() && group.way() == Group.Way.TICKED && group.on(form.values());
+        boolean bare = all.isEmpty() && group.on(form.values()) && group.hasUsual();
         return bare ? tongue.say("fields.as-usual") : all.isEmpty() ? tongue.say("fields.none") : all;
     }
 

@@ -96,6 +96,13 @@ public record Group(
         return way == Way.ANY || !typed.at(asked().id()).isBlank();
     }
 
+    /** Whether something holds when nothing is filled in: what is ticked, and what is usual in every field. */
+    boolean hasUsual() {
+        return way == Way.TICKED
+                || way == Way.ANY
+                        && fields.stream().noneMatch(field -> field.usual().isEmpty());
+    }
+
     /** Those that count, in the case that was chosen. */
     List<Field> counting(Values typed) {
         String chosen = way == Way.CASE ? typed.at(asked().id()) : "";

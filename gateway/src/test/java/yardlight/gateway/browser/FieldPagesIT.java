@@ -127,6 +127,7 @@ class FieldPagesIT extends SharedGateway {
             Page page = visit.open("/sites/mesa-9");
             assertThat(page.locator("#site .point").first()).containsText("12.4 ft, ");
             assertThat(page.locator("#site .point").first()).containsText(" ago");
+            assertThat(page.locator("#response summary")).containsText("as usual");
             page.locator("#response summary").click();
             page.fill("#response-reach", "10");
             page.fill("#response-margin", "0.5");
@@ -174,6 +175,21 @@ class FieldPagesIT extends SharedGateway {
             page.fill("#shutIn-expires", "12");
             save(page);
             assertThat(page.locator("main")).containsText("Off: this site cannot be asked to shut in.");
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Look.class)
+    void a_box_has_examples_for_readings_and_for_requests(Look look) {
+        try (var visit = Visit.to(port, look).signIn("owner")) {
+            Page page = visit.open("/boxes/mesa-9-box");
+            page.locator("#example-readings > summary").click();
+            page.locator("#example-requests > summary").click();
+            assertThat(page.locator("#example-requests")).containsText("it is not a safety system");
+            page.locator("#example-requests summary", new Page.LocatorOptions().setHasText("Arduino (ESP32)"))
+                    .click();
+            assertThat(page.locator("#example-requests pre").last()).containsText("BOX = \"mesa-9-box\"");
+            visit.check("box-examples");
         }
     }
 
