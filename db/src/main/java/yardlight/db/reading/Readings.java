@@ -1,5 +1,7 @@
 package yardlight.db.reading;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -16,14 +18,15 @@ public class Readings {
 
     private static final String OF_POINT = Series.SELECT
             + " where site = ? and point = ? order by site desc, point desc, id desc fetch first 1 row only";
-    private static final String AT_SITE = Series.SELECT + " where site = ? order by site, point, id";
     private static final String LOOSE = "select slot, measured from reading where slot >= ? and slot < ? order by slot";
     private static final String PACKED =
             "select slot, packed from reading_day where slot >= ? and slot <= ? order by slot";
-    private static final String LAST_LOOSE = "select slot, measured from reading where slot >= ? and slot < ?"
-            + " order by slot desc fetch first 1 row only";
-    private static final String LAST_PACKED = "select slot, packed from reading_day where slot >= ? and slot <= ?"
-            + " order by slot desc fetch first 1 row only";
+    /** The last slot of each series is found by the key; a day is fetched only of a series that has nothing loose. */
+    private static final String NEWEST = "select q.*, r.measured, d.packed from (select s.id, s.site, s.point, s.unit,"
+            + " s.summed_to, " + last("reading", Slot.of(1, Slot.FIRST)) + " as last_loose, "
+            + last("reading_day", Slot.ofDay(1, 0)) + " as last_packed from reading_series s where s.site = ?) q"
+            + " left join reading r on r.slot = q.last_loose"
+            + " left join reading_day d on d.slot = q.last_packed and q.last_loose is null order by q.point, q.id";
 
     private static final int LAST_DAY = (1 << 15) - 1;
 
@@ -31,6 +34,13 @@ public class Readings {
 
     public Readings(JdbcTemplate jdbc) {
         this.jdbc = jdbc;
+    }
+
+    /** @param width how many slots a series has in this table */
+    private static String last(String table, long width) {
+        return "(select t.slot from " + table + " t where t.slot >= cast(s.id as bigint) * " + width
+                + " and t.slot <= cast(s.id as bigint) * " + width + " + " + (width - 1)
+                + " order by t.slot desc fetch first 1 row only)";
     }
 
     /** The series in which readings of a point are stored now; empty when it never had one. */
@@ -95,36 +105,25 @@ public class Readings {
         return loose;
     }
 
-    /** The newest reading of each point of a site that has any, by the name of the point. */
+    /** The newest reading of each point of a site that has any, by the name of the point. One query, whatever the site has. */
     public List<Newest> newest(String site) {
         var byPoint = new LinkedHashMap<String, Newest>();
-        jdbc.query(AT_SITE, (rows, n) -> Series.from(new Row(rows)), site)
-                .forEach(series -> newest(series).ifPresent(found -> byPoint.put(series.point(), found)));
+        jdbc.query(NEWEST, (rows, n) -> newest(rows), site)
+                .forEach(newest -> newest.ifPresent(found -> byPoint.put(found.point(), found)));
         return List.copyOf(byPoint.values());
     }
 
-    private Optional<Newest> newest(Series series) {
-        Optional<Sample> loose = jdbc
-                .query(
-                        LAST_LOOSE,
-                        (rows, n) -> Sample.one(Slot.at(rows.getLong("slot")), rows.getDouble("measured")),
-                        Slot.startOf(series.id(), 0),
-                        Slot.startOf(series.id(), LAST_DAY))
-                .stream()
-                .findFirst();
-        return loose.or(() -> lastPacked(series.id()))
-                .map(sample -> new Newest(series.point(), series.unit(), sample.at(), sample.mean()));
-    }
-
-    private Optional<Sample> lastPacked(int series) {
-        return jdbc
-                .query(
-                        LAST_PACKED,
-                        (rows, n) -> PackedDay.read(rows.getBytes("packed")),
-                        Slot.ofDay(series, 0),
-                        Slot.ofDay(series, LAST_DAY))
-                .stream()
-                .flatMap(day -> day.samples().stream())
-                .reduce((one, later) -> later);
+    private static Optional<Newest> newest(ResultSet rows) throws SQLException {
+        Series series = Series.from(new Row(rows));
+        double measured = rows.getDouble("measured");
+        boolean loose = !rows.wasNull();
+        byte[] packed = rows.getBytes("packed");
+        Optional<Sample> last = Optional.empty();
+        if (loose) {
+            last = Optional.of(Sample.one(Slot.at(rows.getLong("last_loose")), measured));
+        } else if (packed != null) {
+            last = PackedDay.read(packed).samples().stream().reduce((one, later) -> later);
+        }
+        return last.map(sample -> new Newest(series.point(), series.unit(), sample.at(), sample.mean()));
     }
 }

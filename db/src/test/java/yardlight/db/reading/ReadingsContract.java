@@ -14,6 +14,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.datasource.DataSourceTransactionManager;
+import yardlight.db.CountingDataSource;
 import yardlight.db.TestDatabase;
 import yardlight.db.journal.Journal;
 import yardlight.db.journal.ReadingRecord;
@@ -180,6 +181,19 @@ abstract class ReadingsContract {
         assertThat(readings.newest("mesa-9"))
                 .containsExactly(new Newest("water-tank", Optional.of("ft"), NOON.plusSeconds(60), 2));
         assertThat(readings.newest("rio-4")).isEmpty();
+    }
+
+    @Test
+    void asks_once_for_the_newest_of_a_whole_site() {
+        var counting = new CountingDataSource(source);
+        var counted = new Readings(new JdbcTemplate(counting.proxy()));
+        for (String point : List.of("a", "b", "c")) {
+            store(NOON, rows -> rows.keep(new ReadingRecord(rows.open("mesa-9", point, Optional.of("ft")), 7, NOON)));
+        }
+        upkeep.run(Keep.USUAL, NOON.plus(DAY));
+        posted(NOON.plus(DAY), 3);
+        assertThat(counted.newest("mesa-9")).extracting(Newest::value).containsExactly(7.0, 7.0, 7.0, 3.0);
+        assertThat(counting.mine()).isEqualTo(1);
     }
 
     @Test

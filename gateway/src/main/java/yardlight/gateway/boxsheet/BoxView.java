@@ -17,6 +17,8 @@ import yardlight.db.alarm.Alarms;
 import yardlight.db.alarm.HeardBoxes;
 import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.setup.Site;
+import yardlight.escalation.shutin.Terms;
 import yardlight.gateway.edit.Saved;
 import yardlight.gateway.page.Clockface;
 import yardlight.gateway.page.Names;
@@ -68,7 +70,7 @@ class BoxView {
     }
 
     /** The page while it is filled. */
-    record Filling(Model model, Setup setup, String address, Tongue tongue) {
+    record Filling(Model model, Setup setup, String address, Box box, Tongue tongue) {
 
         Filling form(int seen, BoxForm form) {
             model.addAttribute("seen", seen);
@@ -93,8 +95,13 @@ class BoxView {
 
         Filling fresh(String key) {
             model.addAttribute("fresh", key);
-            model.addAttribute("examples", Examples.of(address, key));
+            examples(key);
             return this;
+        }
+
+        void examples(String key) {
+            Optional<Terms> terms = setup.site(box.site()).flatMap(Site::shutIn);
+            model.addAttribute("examples", Examples.all(new Examples.Wired(address, box.id(), key), terms));
         }
 
         String name() {
@@ -116,10 +123,10 @@ class BoxView {
         model.addAttribute("feeds", named(setup, Box::feed));
         model.addAttribute("links", named(setup, Box::link));
         model.addAttribute("mistakes", Map.of());
-        String here = address.of(request);
-        model.addAttribute("examples", Examples.of(here, tongue.say("wire.key.placeholder")));
         posts(id, model, locale);
-        return new Filling(model, setup, here, tongue);
+        var filling = new Filling(model, setup, address.of(request), box, tongue);
+        filling.examples(tongue.say("wire.key.placeholder"));
+        return filling;
     }
 
     /** @throws Problem 404 when no such box is set up */

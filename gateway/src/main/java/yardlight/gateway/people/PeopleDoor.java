@@ -56,7 +56,8 @@ class PeopleDoor {
         "/turns/*/edit",
         "/turns/*/swap/**",
         "/sites/*/points/**",
-        "/sites/*/shut-in/on"
+        "/sites/*/shut-in/on",
+        "/sites/*/shut-in/terms"
     };
 
     /** Only what the browser keeps of pages: to clear its storage would take a phone's subscription to push along. */

@@ -103,6 +103,10 @@ class ShutInPage {
         if (answer instanceof Answer.Refusal refusal) {
             return page(view, id, locale, refusal.reason(), HttpStatus.CONFLICT).addObject("step", PAGES + 1);
         }
+        return back(id);
+    }
+
+    static ModelAndView back(String id) {
         var back = new RedirectView("/sites/" + id + "/shut-in", true);
         back.setStatusCode(HttpStatus.SEE_OTHER);
         return new ModelAndView(back);

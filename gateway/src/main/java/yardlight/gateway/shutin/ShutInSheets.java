@@ -63,6 +63,11 @@ class ShutInSheets {
                         .orElse(""));
     }
 
+    /** The names of those that this gateway has. */
+    Set<String> relays() {
+        return relays;
+    }
+
     private boolean lacks(Terms terms) {
         return terms.way() == Terms.Way.RELAY && !relays.contains(terms.through());
     }

@@ -2,9 +2,12 @@ package yardlight.gateway.sites;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.time.InstantSource;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.springframework.context.MessageSource;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
@@ -13,92 +16,114 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.servlet.ModelAndView;
-import org.springframework.web.servlet.support.RequestContextUtils;
+import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.setup.Point;
+import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
-import yardlight.gateway.edit.Desk;
 import yardlight.gateway.edit.Part;
-import yardlight.gateway.edit.Piece;
-import yardlight.gateway.edit.Saved;
+import yardlight.gateway.fields.Faces;
+import yardlight.gateway.fields.Field;
+import yardlight.gateway.fields.Form;
+import yardlight.gateway.fields.Forms;
 import yardlight.gateway.page.Clockface;
+import yardlight.gateway.page.Names;
 import yardlight.gateway.page.Tongue;
 import yardlight.gateway.problem.Problem;
 import yardlight.gateway.setup.SetupInForce;
 
-/** Sets up one point: a name, a unit, a priority, delays. */
+/** Sets up one point: how it reads in texts, what its readings are held against, and what they are of. */
 @Controller
 @RequestMapping("/sites/{site}/points/{point}")
 class PointPage {
 
-    private final Desk desk;
+    private final Forms forms;
     private final SetupInForce inForce;
     private final MessageSource words;
     private final InstantSource clock;
 
-    PointPage(Desk desk, SetupInForce inForce, MessageSource words, InstantSource clock) {
-        this.desk = desk;
+    PointPage(Forms forms, SetupInForce inForce, MessageSource words, InstantSource clock) {
+        this.forms = forms;
         this.inForce = inForce;
         this.words = words;
         this.clock = clock;
     }
 
-    /** What became of a save, for whoever reads the form again. */
-    private record Outcome(Map<String, String> wrong, List<Saved.Changed> changes, String who) {
-
-        static final Outcome NONE = new Outcome(Map.of(), List.of(), "");
-    }
-
     @GetMapping(produces = "text/html")
-    ModelAndView show(@PathVariable String site, @PathVariable String point, HttpServletRequest request) {
-        Desk.Look look = desk.look();
-        PointForm form = PointForm.of(Trees.point(look.tree(), site, point), look.version());
-        return page(known(site), point, form, Outcome.NONE);
+    ModelAndView show(@PathVariable String site, @PathVariable String point, Locale locale) {
+        return page(known(site), point, forms.open(wanted(site, point)), new Tongue(words, locale));
     }
 
     @PostMapping
-    ModelAndView save(@PathVariable String site, @PathVariable String point, HttpServletRequest request) {
-        Tongue tongue = new Tongue(words, RequestContextUtils.getLocale(request));
+    ModelAndView save(
+            @PathVariable String site, @PathVariable String point, HttpServletRequest request, Locale locale) {
+        var tongue = new Tongue(words, locale);
         Site known = known(site);
-        PointForm form = PointForm.typed(request);
-        Map<String, String> mistakes = form.mistakes(tongue);
-        if (!mistakes.isEmpty()) {
-            return wrong(known, point, form, mistakes);
+        Form form = forms.save(
+                wanted(site, point),
+                request.getParameterMap(),
+                request.getRemoteUser(),
+                new Names(inForce.setup()),
+                new Clockface(known.zone(), clock.instant(), locale),
+                tongue);
+        if (form.stored()) {
+            return new ModelAndView(SitesPage.back(site));
         }
-        Piece wish = Piece.of(Part.POINTS, form.on(Trees.point(desk.look().tree(), site, point)));
-        Saved saved = desk.save(form.seen(), List.of(wish), request.getRemoteUser());
-        if (saved instanceof Saved.Wrong mistaken) {
-            var byField = new TreeMap<String, String>();
-            mistaken.mistakes().forEach(one -> byField.putIfAbsent(one.field(), tongue.say(one.rule())));
-            return wrong(known, point, form, byField);
-        }
-        if (saved instanceof Saved.Overtaken other) {
-            var clockface = new Clockface(known.zone(), clock.instant(), tongue.locale());
-            String who = tongue.say("sites.overtaken", other.by(), clockface.read(other.at()));
-            ModelAndView page =
-                    page(known, point, form.seen(other.version()), new Outcome(Map.of(), other.changes(), who));
-            page.setStatus(HttpStatus.CONFLICT);
-            return page;
-        }
-        return new ModelAndView(SitesPage.back(site));
+        ModelAndView page = page(known, point, form, tongue);
+        page.setStatus(form.overtaken() ? HttpStatus.CONFLICT : HttpStatus.UNPROCESSABLE_CONTENT);
+        return page;
     }
 
-    private ModelAndView wrong(Site site, String point, PointForm form, Map<String, String> mistakes) {
-        ModelAndView page = page(site, point, form, new Outcome(mistakes, List.of(), ""));
-        page.setStatus(HttpStatus.UNPROCESSABLE_CONTENT);
-        return page;
+    private static Forms.Wanted wanted(String site, String point) {
+        return new Forms.Wanted(PointFields.LAYOUT, Part.POINTS, tree -> Trees.point(tree, site, point));
     }
 
     private Site known(String site) {
         return inForce.setup().site(site).orElseThrow(() -> Problem.notFound("there is no such site"));
     }
 
-    private static ModelAndView page(Site site, String point, PointForm form, Outcome outcome) {
-        var page = new ModelAndView("point");
-        page.addObject("site", site);
-        page.addObject("point", point);
-        page.addObject("form", form);
-        page.addObject("wrong", outcome.wrong());
-        page.addObject("changes", outcome.changes());
-        page.addObject("who", outcome.who());
-        return page;
+    private ModelAndView page(Site site, String point, Form form, Tongue tongue) {
+        String unit = form.values().at("unit").strip();
+        String own = unit.isEmpty() ? tongue.say("fields.in.own") : unit;
+        boolean byPressure = !form.values().at("tank-gravity").isBlank();
+        var faces = new Faces(
+                form,
+                tongue,
+                Map.of(Field.OF_POINT, own, Field.OF_TANK, byPressure ? "ft" : own),
+                choices(inForce.setup(), site.id(), point, tongue));
+        return new ModelAndView("point")
+                .addObject("site", site)
+                .addObject("point", point)
+                .addObject("form", form)
+                .addObject("folds", faces.folds())
+                .addObject(
+                        "replay",
+                        inForce.setup().known(site.id(), point).isPresent()
+                                ? "/sites/" + site.id() + "/points/" + point + "/replay"
+                                : "");
+    }
+
+    private static Map<String, List<Faces.Choice>> choices(Setup setup, String site, String point, Tongue tongue) {
+        List<Faces.Choice> priorities = Stream.concat(
+                        Stream.of(new Faces.Choice("", tongue.say("sites.priority.none"))),
+                        Stream.of(Priority.values())
+                                .map(one -> new Faces.Choice(one.word(), tongue.say("priority." + one.word()))))
+                .toList();
+        Predicate<Point> other = one -> one.site().equals(site) && !one.id().equals(point);
+        return Map.of(
+                "priority",
+                priorities,
+                "pump/empties",
+                points(setup, other.and(one -> one.equipment().tank().isPresent()), tongue),
+                "pump/pressure",
+                points(setup, other, tongue));
+    }
+
+    private static List<Faces.Choice> points(Setup setup, Predicate<Point> which, Tongue tongue) {
+        var offered = new ArrayList<>(List.of(new Faces.Choice("", tongue.say("fields.no-point"))));
+        setup.points().stream()
+                .filter(which)
+                .map(point -> new Faces.Choice(point.id(), point.name()))
+                .forEach(offered::add);
+        return offered;
     }
 }

@@ -41,6 +41,7 @@ record SiteSheet(
      *
      * @param set whether it is set up; one that only had alarms wants setting up
      * @param own whether it is one that the gateway makes, which nobody has to set up
+     * @param reading what it read last, and how long ago; empty when it never did
      * @param state how it stands
      * @param alarm id of the alarm that says so; may be empty
      * @param waits whether that alarm waits for an answer
@@ -51,6 +52,7 @@ record SiteSheet(
             boolean set,
             boolean own,
             boolean inService,
+            String reading,
             String state,
             String alarm,
             boolean waits) {

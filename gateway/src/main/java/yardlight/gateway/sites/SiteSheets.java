@@ -8,19 +8,24 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 import yardlight.db.alarm.AlarmFilter;
 import yardlight.db.alarm.Alarms;
 import yardlight.db.alarm.HeardBoxes;
 import yardlight.db.alarm.RecordedAlarm;
+import yardlight.db.reading.Newest;
 import yardlight.db.shutin.ShutIns;
 import yardlight.escalation.BoxAlarms;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.setup.Box;
+import yardlight.escalation.setup.Point;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
+import yardlight.gateway.measure.Archive;
 import yardlight.gateway.page.Clockface;
 import yardlight.gateway.page.Names;
 import yardlight.gateway.page.ShutInWords;
@@ -28,6 +33,7 @@ import yardlight.gateway.page.Telling;
 import yardlight.gateway.page.Tongue;
 import yardlight.gateway.problem.Problem;
 import yardlight.gateway.setup.SetupInForce;
+import yardlight.gateway.strip.Rounded;
 
 /** Makes the page of a site of what is known of it: a fixed number of queries, whatever it has. */
 @Component
@@ -46,6 +52,7 @@ class SiteSheets {
     private final SetupInForce inForce;
     private final Service service;
     private final ShutIns shutIns;
+    private final Archive archive;
     private final InstantSource clock;
 
     SiteSheets(
@@ -54,7 +61,9 @@ class SiteSheets {
             SetupInForce inForce,
             Service service,
             ShutIns shutIns,
+            Archive archive,
             InstantSource clock) {
+        this.archive = archive;
         this.shutIns = shutIns;
         this.alarms = alarms;
         this.heard = heard;
@@ -152,11 +161,14 @@ class SiteSheets {
         return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
     }
 
-    private static List<SiteSheet.Point> points(Setup setup, String site, List<Alarm> newest, Telling telling) {
+    private List<SiteSheet.Point> points(Setup setup, String site, List<Alarm> newest, Telling telling) {
+        Map<String, Newest> readings =
+                archive.newest(site).stream().collect(Collectors.toMap(Newest::point, Function.identity()));
         var ids = new LinkedHashMap<String, Optional<Alarm>>();
         setup.points().stream()
                 .filter(point -> point.site().equals(site))
                 .forEach(point -> ids.put(point.id(), Optional.empty()));
+        readings.keySet().stream().sorted().forEach(id -> ids.putIfAbsent(id, Optional.empty()));
         newest.stream()
                 .sorted(MOST_URGENT.thenComparing(Alarm::key))
                 .forEach(alarm ->
@@ -164,15 +176,31 @@ class SiteSheets {
         return Stream.concat(
                         ids.entrySet().stream().filter(one -> !own(site, one.getKey())),
                         ids.entrySet().stream().filter(one -> own(site, one.getKey())))
-                .map(one -> point(setup, site, one.getKey(), one.getValue(), telling))
+                .map(one -> point(
+                        setup.point(site, one.getKey()),
+                        setup.known(site, one.getKey()).isPresent(),
+                        one.getValue(),
+                        read(Optional.ofNullable(readings.get(one.getKey())), telling),
+                        telling))
                 .toList();
+    }
+
+    /** {@code 12.4 ft, 3 min ago}. */
+    private static String read(Optional<Newest> newest, Telling telling) {
+        return newest.map(one -> telling.tongue()
+                        .say(
+                                "sites.read",
+                                Rounded.of(one.value(), one.unit().orElse("")),
+                                telling.clock().ago(one.at())))
+                .orElse("");
     }
 
     private static boolean own(String site, String point) {
         return site.equals(Site.GATEWAY) || BoxAlarms.have(point);
     }
 
-    private static SiteSheet.Point point(Setup setup, String site, String id, Optional<Alarm> alarm, Telling telling) {
+    private static SiteSheet.Point point(
+            Point point, boolean set, Optional<Alarm> alarm, String reading, Telling telling) {
         Tongue tongue = telling.tongue();
         String state = alarm.map(one -> one.live()
                         ? telling.condition(one.condition()) + ": " + telling.standing(one)
@@ -182,11 +210,12 @@ class SiteSheets {
                                 one.occurredAt().map(telling.clock()::read).orElse("")))
                 .orElseGet(() -> tongue.say("sites.no-alarm"));
         return new SiteSheet.Point(
-                id,
-                setup.point(site, id).name(),
-                setup.known(site, id).isPresent(),
-                own(site, id),
-                setup.point(site, id).inService(),
+                point.id(),
+                point.name(),
+                set,
+                own(point.site(), point.id()),
+                point.inService(),
+                reading,
                 state,
                 alarm.map(Alarm::id).orElse(""),
                 alarm.filter(one -> one.state().awaitsAnswer()).isPresent());

@@ -12,8 +12,10 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.View;
 import org.springframework.web.servlet.view.RedirectView;
+import yardlight.gateway.fields.Form;
 import yardlight.gateway.page.Tongue;
 import yardlight.gateway.strip.Strips;
 
@@ -25,14 +27,22 @@ class SitesPage {
     private final SiteRows rows;
     private final SiteSheets sheets;
     private final Service service;
+    private final Responses responses;
     private final Strips strips;
     private final MessageSource words;
 
-    SitesPage(SiteRows rows, SiteSheets sheets, Service service, Strips strips, MessageSource words) {
+    SitesPage(
+            SiteRows rows,
+            SiteSheets sheets,
+            Service service,
+            Responses responses,
+            Strips strips,
+            MessageSource words) {
         this.strips = strips;
         this.rows = rows;
         this.sheets = sheets;
         this.service = service;
+        this.responses = responses;
         this.words = words;
     }
 
@@ -44,11 +54,31 @@ class SitesPage {
     }
 
     @GetMapping(path = "/{id}", produces = "text/html")
-    String one(@PathVariable String id, Model model, Locale locale) {
+    ModelAndView one(@PathVariable String id, Locale locale) {
         var tongue = new Tongue(words, locale);
-        model.addAttribute("sheet", sheets.of(id, tongue));
-        model.addAttribute("strips", strips.lastDay(id, tongue));
-        return "site";
+        SiteSheet sheet = sheets.of(id, tongue);
+        return page(sheet, responses.open(id), tongue);
+    }
+
+    private ModelAndView page(SiteSheet sheet, Form response, Tongue tongue) {
+        return new ModelAndView("site")
+                .addObject("sheet", sheet)
+                .addObject("response", response)
+                .addObject("fold", responses.fold(response, tongue))
+                .addObject("strips", strips.lastDay(sheet.id(), tongue));
+    }
+
+    /** How long it takes to do something about the site. */
+    @PostMapping("/{id}/response")
+    ModelAndView response(@PathVariable String id, HttpServletRequest request, Locale locale, Principal login) {
+        var tongue = new Tongue(words, locale);
+        Form form = responses.save(id, request.getParameterMap(), login.getName(), tongue);
+        if (form.stored()) {
+            return new ModelAndView(back(id));
+        }
+        ModelAndView page = page(sheets.of(id, tongue), form, tongue);
+        page.setStatus(form.overtaken() ? HttpStatus.CONFLICT : HttpStatus.UNPROCESSABLE_CONTENT);
+        return page;
     }
 
     @PostMapping("/{id}/service")

@@ -30,13 +30,4 @@ final class Trees {
         }
         return new Node.Members(members);
     }
-
-    static Node.Members withText(Node.Members node, String name, String value) {
-        return with(node, name, value.isBlank() ? Optional.empty() : Optional.of(new Node.Text(value.strip())));
-    }
-
-    /** The text of a member; empty when there is none. */
-    static String text(Node.Members node, String name) {
-        return node.nodes().get(name) instanceof Node.Text text ? text.value() : "";
-    }
 }

@@ -169,7 +169,7 @@ class StartView {
     void wire(String box, Optional<String> key, HttpServletRequest request, Model model, Locale locale) {
         key.ifPresent(fresh -> model.addAttribute("fresh", fresh));
         String shown = key.orElseGet(() -> tongue(locale).say("wire.key.placeholder"));
-        model.addAttribute("examples", Examples.of(address.of(request), shown));
+        model.addAttribute("examples", Examples.first(new Examples.Wired(address.of(request), box, shown)));
         model.addAttribute("box", box);
         String site = Optional.ofNullable(inForce.setup().boxes().get(box))
                 .map(known -> known.site())

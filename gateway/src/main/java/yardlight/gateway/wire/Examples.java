@@ -1,92 +1,76 @@
 package yardlight.gateway.wire;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import yardlight.escalation.shutin.Terms;
+
 /**
- * A heartbeat of a box, ready to paste.
+ * What a box may say, ready to paste.
  *
- * @param curl for a shell: a heartbeat, and an event that calls nobody
+ * @param what {@code heartbeat}, {@code readings} or {@code requests}
+ * @param shell with curl
  * @param microPython for a board that is in its network already
- * @param arduino for an ESP32 or ESP8266
+ * @param arduino for an ESP32, and but for requests an ESP8266
  */
-public record Examples(String curl, String microPython, String arduino) {
+public record Examples(String what, String shell, String microPython, String arduino) {
 
-    private static final String CURL = """
-        curl ADDRESS/api/v1/heartbeats \\
-          -H 'Authorization: Bearer KEY' \\
-          -H 'Content-Type: application/json' \\
-          -d '{"uptime": 60, "battery": 12.7}'
-
-        curl ADDRESS/api/v1/events \\
-          -H 'Authorization: Bearer KEY' \\
-          -d point=water-tank -d condition=high-high -d state=normal
-        """;
-
-    private static final String MICRO_PYTHON = """
-        import time
-        import urequests
-
-        URL = "ADDRESS/api/v1/heartbeats"
-        KEY = "KEY"
-        started = time.time()
-
-        while True:
-            said = {"uptime": int(time.time() - started)}
-            try:
-                answer = urequests.post(URL, json=said, headers={"Authorization": "Bearer " + KEY})
-                print(answer.status_code, answer.text)
-                answer.close()
-            except OSError as trouble:
-                print(trouble)
-            time.sleep(60)
-        """;
-
-    private static final String ARDUINO = """
-        #if defined(ESP8266)
-        #include <ESP8266WiFi.h>
-        #include <ESP8266HTTPClient.h>
-        #else
-        #include <WiFi.h>
-        #include <HTTPClient.h>
-        #endif
-        SECURE
-        const char* URL = "ADDRESS/api/v1/heartbeats";
-        const char* KEY = "KEY";
-
-        void setup() {
-          Serial.begin(115200);
-          WiFi.begin("NETWORK", "PASSWORD");
-        }
-
-        void loop() {
-          if (WiFi.status() == WL_CONNECTED) {
-            CLIENT
-            HTTPClient http;
-            http.begin(client, URL);
-            http.addHeader("Authorization", String("Bearer ") + KEY);
-            http.addHeader("Content-Type", "application/json");
-            int status = http.POST("{\\"uptime\\": " + String(millis() / 1000) + "}");
-            Serial.println(status > 0 ? http.getString() : http.errorToString(status));
-            http.end();
-          }
-          delay(60000);
-        }
-        """;
+    private static final String HEARTBEAT = "heartbeat";
 
     /**
+     * Who posts, and where to.
+     *
      * @param address without a slash at its end
      * @param key or what says where there is one
      */
-    public static Examples of(String address, String key) {
-        boolean secure = address.startsWith("https:");
-        String arduino = ARDUINO.replace("SECURE\n", secure ? "#include <WiFiClientSecure.h>\n\n" : "\n")
-                .replace(
-                        "CLIENT",
-                        secure ? "WiFiClientSecure client;\n    client.setInsecure();" : "WiFiClient client;");
-        return new Examples(with(CURL, address, key), with(MICRO_PYTHON, address, key), with(arduino, address, key));
+    public record Wired(String address, String box, String key) {}
+
+    /** The first thing that a box says, and an event that calls nobody. */
+    public static List<Examples> first(Wired wired) {
+        return List.of(of(HEARTBEAT, wired, Optional.empty()));
     }
 
-    private static String with(String example, String address, String key) {
-        return example.replace("ADDRESS", address)
-                .replace("Bearer KEY", "Bearer " + key)
-                .replace("\"KEY\"", '"' + key + '"');
+    /**
+     * All that a box says and is asked.
+     *
+     * @param terms how its site is asked to shut in
+     */
+    public static List<Examples> all(Wired wired, Optional<Terms> terms) {
+        return List.of(of(HEARTBEAT, wired, terms), of("readings", wired, terms), of("requests", wired, terms));
+    }
+
+    private static Examples of(String what, Wired wired, Optional<Terms> terms) {
+        return new Examples(
+                what,
+                filled(what + ".sh", wired, terms),
+                filled(what + ".py", wired, terms),
+                filled(what + ".ino", wired, terms));
+    }
+
+    private static String filled(String file, Wired wired, Optional<Terms> terms) {
+        boolean secure = wired.address().startsWith("https:");
+        return read(file)
+                .replace("@secure@\n", secure ? "#include <WiFiClientSecure.h>\n\n" : "\n")
+                .replaceAll(
+                        "( *)@client@",
+                        secure ? "$1WiFiClientSecure client;\n$1client.setInsecure();" : "$1WiFiClient client;")
+                .replace("@point@", terms.map(Terms::point).orElse(Terms.POINT))
+                .replace("@done@", terms.map(Terms::done).orElse(Terms.DONE))
+                .replace("@refused@", terms.map(Terms::refused).orElse(Terms.REFUSED))
+                .replace("@address@", wired.address())
+                .replace("@box@", wired.box())
+                .replace("@key@", wired.key());
+    }
+
+    private static String read(String file) {
+        try (InputStream stored = Examples.class.getResourceAsStream("/examples/" + file)) {
+            return new String(Objects.requireNonNull(stored, file).readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 }

@@ -26,7 +26,7 @@ public final class Visit implements AutoCloseable {
     private final Page page;
     private final List<String> complaints = new CopyOnWriteArrayList<>();
 
-    private Visit(int port, Look look, String language) {
+    private Visit(int port, Look look, String language, boolean scripts) {
         this.look = look;
         context = Chromium.browser()
                 .newContext(new Browser.NewContextOptions()
@@ -35,6 +35,7 @@ public final class Visit implements AutoCloseable {
                         .setColorScheme(look.dark ? ColorScheme.DARK : ColorScheme.LIGHT)
                         .setReducedMotion(ReducedMotion.REDUCE)
                         .setLocale(language)
+                        .setJavaScriptEnabled(scripts)
                         .setTimezoneId("America/Chicago"));
         context.setDefaultTimeout(15_000);
         page = context.newPage();
@@ -47,11 +48,16 @@ public final class Visit implements AutoCloseable {
     }
 
     public static Visit to(int port, Look look) {
-        return new Visit(port, look, "en-US");
+        return new Visit(port, look, "en-US", true);
+    }
+
+    /** In a browser that runs none; {@link #check} needs them. */
+    static Visit withoutScripts(int port, Look look) {
+        return new Visit(port, look, "en-US", false);
     }
 
     public static Visit inSpanish(int port, Look look) {
-        return new Visit(port, look, "es-MX");
+        return new Visit(port, look, "es-MX", true);
     }
 
     /** Through the page, as a person does; ends on the first page, or where that leads the owner of an empty gateway. */

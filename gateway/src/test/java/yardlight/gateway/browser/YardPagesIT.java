@@ -98,7 +98,8 @@ class YardPagesIT extends SharedGateway {
             press(page, "Save");
             assertThat(page.locator("#site")).containsText("HEATER");
 
-            page.locator("summary").click();
+            page.locator("summary", new Page.LocatorOptions().setHasText("Take the whole site out"))
+                    .click();
             press(page, "Take it out now");
             assertThat(page.locator("#site")).containsText("by owner.");
             assertThat(page.locator("#site")).containsText("Out of service");

@@ -106,6 +106,9 @@ class RightsTest {
         decided.put("GET /sites/{id}/shut-in/on", Who.OWNER);
         decided.put("POST /sites/{id}/shut-in/on", Who.OWNER);
         decided.put("POST /sites/{id}/shut-in/off", Who.OWNER);
+        decided.put("GET /sites/{id}/shut-in/terms", Who.OWNER);
+        decided.put("POST /sites/{id}/shut-in/terms", Who.OWNER);
+        decided.put("POST /sites/{id}/response", Who.OWNER);
         decided.put("GET /sites/{site}/points/{point}", Who.OWNER);
         decided.put("GET /sites/{site}/points/{point}/replay", Who.OWNER);
         decided.put("GET /api/v1/suggestions", Who.READER_UP);

@@ -1,0 +1,7 @@
+#pragma once
+#include "WiFi.h"
+
+class WiFiClientSecure : public WiFiClient {
+ public:
+  void setInsecure() {}
+};
