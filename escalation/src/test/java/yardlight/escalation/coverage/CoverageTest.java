@@ -96,17 +96,6 @@ class CoverageTest {
     }
 
     @Test
-    void names_a_week_in_which_nobody_hears_at_once() {
-        Setup setup = Fixtures.theSetup();
-        Instant from = Fixtures.at("2026-11-25T12:00");
-
-        List<Stretch> gaps =
-                new Coverage(setup, Set.of(), from, from.plus(Duration.ofDays(7))).gaps("mesa-9", Priority.LOW);
-
-        assertThat(gaps).allSatisfy(gap -> assertThat(gap.heardAtOnce()).isFalse());
-    }
-
-    @Test
     void refuses_a_site_that_is_not_set_up_and_a_time_that_ends_before_it_begins() {
         Instant from = Fixtures.at("2026-11-25T12:00");
         var coverage = new Coverage(Fixtures.theSetup(), Set.of(), from, from.plusSeconds(60));
