@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -39,7 +39,7 @@ final class Timeline {
         /** Whoever asks goes ahead in small steps and comes back: the answer is mostly here or next to it. */
         private int last;
 
-        private Steps(Instant from, Instant to, Stream<Instant> changes, Function<Instant, T> at) {
+        private Steps(Instant from, Instant to, Stream<Instant> changes, BiFunction<Instant, Instant, T> at) {
             this.from = Stream.concat(Stream.of(from), changes)
                     .filter(change -> !change.isBefore(from) && change.isBefore(to))
                     .sorted()
@@ -47,8 +47,12 @@ final class Timeline {
                     .toArray(Instant[]::new);
             Instant[] edges = this.from;
             this.found = IntStream.range(0, edges.length)
-                    .mapToObj(i -> new Found<>(at.apply(edges[i]), i + 1 < edges.length ? edges[i + 1] : to))
+                    .mapToObj(i -> found(edges[i], i + 1 < edges.length ? edges[i + 1] : to, at))
                     .toList();
+        }
+
+        private static <T> Found<T> found(Instant from, Instant until, BiFunction<Instant, Instant, T> at) {
+            return new Found<>(at.apply(from, until), until);
         }
 
         Found<T> at(Instant now) {
@@ -115,7 +119,7 @@ final class Timeline {
                 from,
                 to,
                 handovers(call, 0),
-                now -> setup.peopleBehind(call, now).stream()
+                (now, until) -> setup.peopleBehind(call, now).stream()
                         .filter(this::hasLine)
                         .toList());
     }
@@ -142,11 +146,13 @@ final class Timeline {
     private Steps<Optional<Instant>> asleep(String one, Priority priority) {
         Contact contact = setup.contacts().get(one);
         if (contact == null || priority == Priority.CRITICAL) {
-            return new Steps<>(from, to, Stream.empty(), now -> Optional.empty());
+            return new Steps<>(from, to, Stream.empty(), (now, until) -> Optional.empty());
         }
         Stream<Instant> changes = contact.quiet().stream()
                 .filter(hours -> !priority.atLeast(hours.lets()))
                 .flatMap(hours -> hours.changes(from, to));
-        return new Steps<>(from, to, changes, now -> contact.heldUntil(priority, now));
+        // Asked at the last moment of a step it would look eight days ahead from there.
+        return new Steps<>(
+                from, to, changes, (now, until) -> contact.heldUntil(priority, now, until.plus(Walk.LONGEST)));
     }
 }

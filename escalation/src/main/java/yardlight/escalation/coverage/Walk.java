@@ -125,6 +125,9 @@ final class Walk implements Reach {
     /** Two people have heard by now, or it has gone on for so long that it does not matter any more. */
     private boolean enough() {
         if (now.isAfter(alarm.plus(LONGEST))) {
+            if (offset.isEmpty()) {
+                bound(now.minus(LONGEST));
+            }
             return true;
         }
         String first = null;
@@ -147,6 +150,8 @@ final class Walk implements Reach {
             one.at().ifPresent(fixed::add);
             one.after().ifPresent(moving::add);
         }
+        // Who hears too late for an alarm of now hears in time for a later one.
+        moving.add(LONGEST);
         for (Instant end : fixed) {
             moving.forEach(so -> bound(end.minus(so)));
         }
