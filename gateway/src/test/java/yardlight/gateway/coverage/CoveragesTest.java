@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.http.HttpMethod;
 import org.springframework.http.MediaType;
@@ -44,6 +45,12 @@ class CoveragesTest {
         this.inForce = inForce;
         this.doors = doors;
         this.lane = lane;
+    }
+
+    /** Others share the lane and leave it as it is. */
+    @BeforeEach
+    void nothing_is_decided_yet() {
+        lane.clear();
     }
 
     @AfterEach
