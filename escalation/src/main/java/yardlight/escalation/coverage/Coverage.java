@@ -21,9 +21,12 @@ import yardlight.escalation.setup.Site;
  * Whom an alarm would reach at any instant from one time to another: the ladder climbed on paper, nobody answering. It goes
  * from one change to the next (quiet hours, handovers, reliefs, clocks that are changed) and not minute by minute, and is
  * exact nevertheless. Sites with the same ladder share the work, and so do priorities that nobody's quiet hours tell apart.
- * Not for use by several threads.
+ * Not for use by several threads. Whatever is asked can be {@link TooMuch}.
  */
 public final class Coverage {
+
+    /** Some seconds of work; two hundred sites with twenty ladders and a dozen people need a few hundredths of it. */
+    private static final long MOST_LOOKS = 60_000_000;
 
     /** Two ladders of the same rungs are climbed in the same way, whatever they are called. */
     private record Asked(List<Rung> rungs, int again, Priority priority) {}
@@ -50,6 +53,10 @@ public final class Coverage {
      * @param to exclusive
      */
     public Coverage(Setup setup, Set<AlarmKey> stops, Set<String> proven, Instant from, Instant to) {
+        this(setup, stops, proven, from, to, MOST_LOOKS);
+    }
+
+    Coverage(Setup setup, Set<AlarmKey> stops, Set<String> proven, Instant from, Instant to, long mostLooks) {
         if (!from.isBefore(to)) {
             throw new IllegalArgumentException("coverage must end after it begins: " + from + " to " + to);
         }
@@ -58,7 +65,7 @@ public final class Coverage {
         this.from = from;
         this.to = to;
         // A climb that begins at the last moment looks this far ahead; one that is over it by the longest wait stops.
-        this.timeline = new Timeline(setup, stops, from, to.plus(Walk.LONGEST).plus(Duration.ofDays(2)));
+        this.timeline = new Timeline(setup, stops, from, to.plus(Walk.LONGEST).plus(Duration.ofDays(2)), mostLooks);
     }
 
     /**

@@ -72,6 +72,9 @@ final class Timeline {
         }
     }
 
+    /** To make a step is worth about so many looks. */
+    private static final int MAKING = 100;
+
     private final Setup setup;
     private final Set<AlarmKey> stops;
     private final Instant from;
@@ -80,9 +83,14 @@ final class Timeline {
     private final Map<String, Steps<List<String>>> people = new HashMap<>();
     private final Map<Priority, Map<String, Steps<Optional<Instant>>>> sleep = new EnumMap<>(Priority.class);
     private final Map<String, Boolean> reachable = new HashMap<>();
+    private long left;
 
-    /** @param to no later instant is asked for */
-    Timeline(Setup setup, Set<AlarmKey> stops, Instant from, Instant to) {
+    /**
+     * @param to no later instant is asked for
+     * @param most how often it is looked at before it is {@link TooMuch}
+     */
+    Timeline(Setup setup, Set<AlarmKey> stops, Instant from, Instant to, long most) {
+        this.left = most;
         this.setup = setup;
         this.stops = stops;
         this.from = from;
@@ -104,14 +112,34 @@ final class Timeline {
 
     /** The contacts behind an entry of a rung, of those who have a line that may be used. */
     Found<List<String>> people(String call, Instant now) {
-        return people.computeIfAbsent(call, this::behind).at(now);
+        spend(1);
+        Steps<List<String>> known = people.get(call);
+        if (known == null) {
+            known = behind(call);
+            people.put(call, known);
+            spend((long) MAKING * known.from.length);
+        }
+        return known.at(now);
     }
 
     /** Until when the contact is not disturbed; empty when they may be. */
     Found<Optional<Instant>> sleep(String contact, Priority priority, Instant now) {
-        return sleep.computeIfAbsent(priority, any -> new HashMap<>())
-                .computeIfAbsent(contact, one -> asleep(one, priority))
-                .at(now);
+        spend(1);
+        Map<String, Steps<Optional<Instant>>> sleepers = sleep.computeIfAbsent(priority, any -> new HashMap<>());
+        Steps<Optional<Instant>> known = sleepers.get(contact);
+        if (known == null) {
+            known = asleep(contact, priority);
+            sleepers.put(contact, known);
+            spend((long) MAKING * known.from.length);
+        }
+        return known.at(now);
+    }
+
+    private void spend(long looks) {
+        left -= looks;
+        if (left < 0) {
+            throw new TooMuch();
+        }
     }
 
     private Steps<List<String>> behind(String call) {

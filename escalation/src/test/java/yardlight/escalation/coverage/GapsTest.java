@@ -242,6 +242,16 @@ class GapsTest {
     }
 
     @Test
+    void are_not_looked_for_for_ever() {
+        Setup setup = setup(List.of(contact("ana", NIGHTS), contact("ben", NIGHTS)), List.of(), Rung.EVERYONE);
+
+        assertThatThrownBy(() -> new Coverage(setup, Set.of(), Set.of(), NOON, NOON.plus(WEEK), 100).gaps("s"))
+                .isInstanceOf(TooMuch.class);
+        assertThat(new Coverage(setup, Set.of(), Set.of(), NOON, NOON.plus(WEEK), 10_000).gaps("s"))
+                .hasSize(7);
+    }
+
+    @Test
     void have_a_length_and_a_priority() {
         assertThatThrownBy(() -> new Gap(NOON, NOON, Set.of(Priority.LOW)))
                 .hasMessageStartingWith("gap must have a length and a priority: ");

@@ -82,7 +82,11 @@ class Sheets {
                 gaps.stream().limit(NAMED).toList(),
                 people.stream().limit(NAMED).toList(),
                 points.stream().limit(NAMED).toList(),
-                Stream.concat(cannotSend(channels, setup).stream(), Unreachable.of(setup, current, tongue).stream())
+                Stream.of(
+                                cannotSend(channels, setup),
+                                Unreachable.of(setup, current, tongue),
+                                uncovered.unknown(tongue))
+                        .flatMap(List::stream)
                         .toList(),
                 beyond(gaps) + beyond(people) + beyond(points));
     }

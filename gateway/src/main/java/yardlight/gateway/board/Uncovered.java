@@ -32,6 +32,12 @@ class Uncovered {
         return of(coverages.outlook(), new GapWords(tongue, setup, now));
     }
 
+    /** That it is not known of every site. */
+    List<String> unknown(Tongue tongue) {
+        return coverages.outlook().filter(found -> !found.whole()).map(any -> tongue.say("coverage.unknown")).stream()
+                .toList();
+    }
+
     static List<Sheet.Gap> of(Optional<Outlook> outlook, GapWords words) {
         return outlook.stream()
                 .flatMap(found -> found.sites().entrySet().stream())

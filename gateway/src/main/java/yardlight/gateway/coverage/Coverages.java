@@ -1,6 +1,5 @@
 package yardlight.gateway.coverage;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.HashMap;
@@ -15,6 +14,7 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
 import yardlight.db.alarm.Alarms;
 import yardlight.db.alarm.RecordedAlarm;
@@ -23,9 +23,11 @@ import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.coverage.Coverage;
 import yardlight.escalation.coverage.Gap;
 import yardlight.escalation.coverage.Gaps;
+import yardlight.escalation.coverage.TooMuch;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Stop;
+import yardlight.gateway.problem.Problem;
 import yardlight.gateway.setup.SetupInForce;
 
 /**
@@ -36,9 +38,6 @@ import yardlight.gateway.setup.SetupInForce;
 public class Coverages {
 
     private static final Logger LOG = LoggerFactory.getLogger(Coverages.class);
-
-    /** Who saves an edit waits no longer than this for what it opens. */
-    private static final Duration PATIENCE = Duration.ofSeconds(8);
 
     private final SetupInForce inForce;
     private final Alarms alarms;
@@ -73,6 +72,7 @@ public class Coverages {
      *
      * @param from inclusive
      * @param to exclusive
+     * @throws Problem 422 when that would take too long
      */
     public <T> T ask(Instant from, Instant to, Function<Found, T> question) {
         Setup setup = inForce.setup();
@@ -83,7 +83,13 @@ public class Coverages {
                 .filter(contact -> KnownLines.of(contact, health).stream().anyMatch(line -> line.proven(now)))
                 .map(contact -> contact.id())
                 .collect(Collectors.toSet());
-        return alone(() -> question.apply(new Found(setup, new Coverage(setup, stops, proven, from, to), health, now)));
+        return alone(() -> {
+            try {
+                return question.apply(new Found(setup, new Coverage(setup, stops, proven, from, to), health, now));
+            } catch (TooMuch tooMuch) {
+                throw Problem.of(HttpStatus.UNPROCESSABLE_CONTENT, tooMuch.getMessage());
+            }
+        });
     }
 
     /**
@@ -95,19 +101,18 @@ public class Coverages {
         Set<AlarmKey> stops = stops();
         var was = new Coverage(before, stops, now, now.plus(Outlook.AHEAD));
         var is = new Coverage(after, stops, now, now.plus(Outlook.AHEAD));
-        long end = System.nanoTime() + PATIENCE.toNanos();
         return alone(() -> {
             var opened = new HashMap<String, List<Gap>>();
-            for (String site : after.sites().keySet()) {
-                if (System.nanoTime() - end > 0) {
-                    LOG.warn("what an edit opens was not looked for at every site: it took too long");
-                    break;
+            try {
+                for (String site : after.sites().keySet()) {
+                    List<Gap> known = before.sites().containsKey(site) ? was.gaps(site) : List.of();
+                    List<Gap> fresh = Gaps.opened(known, is.gaps(site));
+                    if (!fresh.isEmpty()) {
+                        opened.put(site, fresh);
+                    }
                 }
-                List<Gap> known = before.sites().containsKey(site) ? was.gaps(site) : List.of();
-                List<Gap> fresh = Gaps.opened(known, is.gaps(site));
-                if (!fresh.isEmpty()) {
-                    opened.put(site, fresh);
-                }
+            } catch (TooMuch tooMuch) {
+                LOG.warn("what an edit opens was not looked for at every site: {}", tooMuch.getMessage());
             }
             return new Opened(now, opened);
         });
@@ -127,13 +132,19 @@ public class Coverages {
         }
         var coverage = new Coverage(setup, stops, now, now.plus(Outlook.AHEAD));
         var sites = new HashMap<String, Gaps.Ahead>();
-        for (String site : setup.sites().keySet()) {
-            if (!goesOn.getAsBoolean()) {
-                return;
+        boolean whole = true;
+        try {
+            for (String site : setup.sites().keySet()) {
+                if (!goesOn.getAsBoolean()) {
+                    return;
+                }
+                Gaps.ahead(coverage.gaps(site)).ifPresent(ahead -> sites.put(site, ahead));
             }
-            Gaps.ahead(coverage.gaps(site)).ifPresent(ahead -> sites.put(site, ahead));
+        } catch (TooMuch tooMuch) {
+            LOG.warn("the gaps ahead are not known of every site: {}", tooMuch.getMessage());
+            whole = false;
         }
-        last = Optional.of(new Outlook(setup, stops, now, sites));
+        last = Optional.of(new Outlook(setup, stops, now, sites, whole));
     }
 
     /** Whether another setup holds than the one that was looked at last. */

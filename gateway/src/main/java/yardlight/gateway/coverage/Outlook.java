@@ -20,8 +20,9 @@ import yardlight.escalation.wording.Wellbeing;
  * @param stops the lines by which somebody wanted nothing more
  * @param from when it was worked out
  * @param sites by id; a site without a gap is not among them
+ * @param whole whether every site was looked at: so much can be set up that it would take too long
  */
-public record Outlook(Setup setup, Set<AlarmKey> stops, Instant from, Map<String, Gaps.Ahead> sites) {
+public record Outlook(Setup setup, Set<AlarmKey> stops, Instant from, Map<String, Gaps.Ahead> sites, boolean whole) {
 
     /** How far it looks ahead. */
     public static final Duration AHEAD = Duration.ofDays(400);
@@ -31,6 +32,10 @@ public record Outlook(Setup setup, Set<AlarmKey> stops, Instant from, Map<String
 
     public Outlook {
         sites = Map.copyOf(sites);
+    }
+
+    Outlook(Setup setup, Set<AlarmKey> stops, Instant from, Map<String, Gaps.Ahead> sites) {
+        this(setup, stops, from, sites, true);
     }
 
     /** What an all's-well says of it: the worst gap of all sites, and how many there are besides. */

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -19,6 +21,10 @@ import yardlight.escalation.coverage.Gap;
 import yardlight.escalation.coverage.Gaps;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Rung;
+import yardlight.escalation.quiet.QuietHours;
+import yardlight.escalation.setup.Contact;
+import yardlight.escalation.setup.Language;
+import yardlight.escalation.setup.Line;
 import yardlight.escalation.setup.Setup;
 import yardlight.gateway.Doors;
 import yardlight.gateway.FakeLane;
@@ -116,6 +122,43 @@ class CoveragesTest {
         assertThat(calm.holds(ONLY_ANA, Set.of(), RUNNING.to())).isTrue();
         assertThat(calm.holds(ONLY_ANA, Set.of(), now.plus(Outlook.FRESH))).isFalse();
         assertThat(lane.decided).isEmpty();
+    }
+
+    /** Each with a minute of their own, all on one rung. */
+    private static Setup aThousandSleepers() {
+        List<Contact> sleepers = IntStream.range(0, 1_000)
+                .mapToObj(i -> new Contact(
+                        "p" + i,
+                        "P" + i,
+                        Fixtures.CHICAGO,
+                        Language.EN,
+                        List.of(new Line("mail", "p" + i + "@ranch.example")),
+                        List.of(QuietHours.daily(
+                                LocalTime.MIDNIGHT.plusMinutes(i),
+                                LocalTime.MIDNIGHT.plusMinutes(i + 400),
+                                Fixtures.CHICAGO,
+                                Priority.HIGH)),
+                        20))
+                .toList();
+        var everyone = new Ladder(
+                "night",
+                Ladder.EndsWhen.ACKNOWLEDGED,
+                List.of(new Rung(List.of(Rung.EVERYONE), Duration.ofMinutes(5), 1)),
+                0);
+        return new Setup(List.of(Fixtures.aSite()), List.of(), List.of(), sleepers, List.of(), List.of(everyone));
+    }
+
+    @Test
+    void what_would_take_too_long_is_said_to_be_unknown_and_not_tried_again_and_again() {
+        inForce.set(aThousandSleepers());
+
+        assertThat(board()).contains("Whether somebody would hear at every hour is not known of every site");
+
+        assertThat(coverages.stale()).isFalse();
+        assertThat(coverages.opened(Fixtures.theSetup(), aThousandSleepers()).nothing())
+                .isTrue();
+        assertThat(doors.as("reader", HttpMethod.GET, "/sites/mesa-9/coverage").exchange())
+                .hasStatus(422);
     }
 
     @Test
