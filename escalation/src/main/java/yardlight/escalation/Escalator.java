@@ -1,8 +1,10 @@
 package yardlight.escalation;
 
 import java.time.Instant;
+import java.util.Optional;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.wording.Links;
+import yardlight.escalation.wording.Wellbeing;
 
 /**
  * The decision: old state, stimulus and time in; new state, log lines and an answer out. It asks no clock and nobody
@@ -32,9 +34,13 @@ public final class Escalator {
      */
     public Decision decide(Situation before, Stimulus stimulus, Instant now) {
         var draft = new Draft(before, now);
-        var notices = new Notices(draft, links);
+        var notices = new Notices(draft, links, uncovered(stimulus));
         Answer answer = take(draft, new Calls(draft, codes, notices), notices, stimulus);
         return draft.decision(answer);
+    }
+
+    private static Optional<Wellbeing.Uncovered> uncovered(Stimulus stimulus) {
+        return stimulus instanceof Stimulus.AllsWellDue due ? due.uncovered() : Optional.empty();
     }
 
     private static Answer take(Draft draft, Calls calls, Notices notices, Stimulus stimulus) {

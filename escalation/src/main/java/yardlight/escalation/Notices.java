@@ -19,6 +19,7 @@ import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.quiet.Restraint;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.wording.Links;
+import yardlight.escalation.wording.Wellbeing;
 
 /** What reaches a person: at once, after quiet hours, or together with other things once their limit allows. */
 final class Notices {
@@ -35,9 +36,10 @@ final class Notices {
     private final SharedFeeds feeds;
     private final News news;
 
-    Notices(Draft draft, Links links) {
+    /** @param uncovered as in {@link Texts} */
+    Notices(Draft draft, Links links, Optional<Wellbeing.Uncovered> uncovered) {
         this.draft = draft;
-        this.texts = new Texts(draft, links);
+        this.texts = new Texts(draft, links, uncovered);
         this.carriers = new Carriers(draft);
         this.feeds = new SharedFeeds(draft);
         this.news = new News(draft, this);

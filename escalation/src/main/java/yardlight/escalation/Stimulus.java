@@ -18,6 +18,7 @@ import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.reading.Reading;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.wording.SignIn;
+import yardlight.escalation.wording.Wellbeing;
 
 /** Everything that can make the engine decide. */
 public sealed interface Stimulus {
@@ -119,8 +120,18 @@ public sealed interface Stimulus {
         }
     }
 
-    /** It is time to tell a contact that all is well, or what is not. */
-    record AllsWellDue(String contact) implements Stimulus {}
+    /**
+     * It is time to tell a contact that all is well, or what is not.
+     *
+     * @param uncovered when nobody would be called, as it was worked out beforehand
+     */
+    record AllsWellDue(String contact, Optional<Wellbeing.Uncovered> uncovered) implements Stimulus {
+
+        /** Somebody always is, or nobody has looked. */
+        public AllsWellDue(String contact) {
+            this(contact, Optional.empty());
+        }
+    }
 
     /**
      * @param by contact or login of the person

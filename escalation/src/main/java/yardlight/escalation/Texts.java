@@ -16,6 +16,7 @@ import yardlight.escalation.wording.Links;
 import yardlight.escalation.wording.Subject;
 import yardlight.escalation.wording.Tiding;
 import yardlight.escalation.wording.Way;
+import yardlight.escalation.wording.Wellbeing;
 import yardlight.escalation.wording.Wording;
 
 /** Gathers what a notice has to say at the moment at which it goes out, and has it worded. */
@@ -28,10 +29,13 @@ final class Texts {
 
     private final Draft draft;
     private final Links links;
+    private final Optional<Wellbeing.Uncovered> uncovered;
 
-    Texts(Draft draft, Links links) {
+    /** @param uncovered what an all's-well says of hours in which nobody is called */
+    Texts(Draft draft, Links links, Optional<Wellbeing.Uncovered> uncovered) {
         this.draft = draft;
         this.links = links;
+        this.uncovered = uncovered;
     }
 
     String write(Notice notice) {
@@ -39,7 +43,7 @@ final class Texts {
         Language language = contact == null ? Language.EN : contact.language();
         return switch (notice.purpose()) {
             case CALL -> call(notice, language);
-            case ALLS_WELL -> Wording.allsWell(new Wellbeings(draft, this).of(notice, contact), language);
+            case ALLS_WELL -> Wording.allsWell(new Wellbeings(draft, this).of(notice, contact, uncovered), language);
             case NEWS -> news(notice, language);
             case SIGN_IN -> notice.text();
             case TEST -> test(notice, contact, language);

@@ -30,7 +30,7 @@ final class Wellbeings {
         this.texts = texts;
     }
 
-    Wellbeing of(Notice notice, Contact contact) {
+    Wellbeing of(Notice notice, Contact contact, Optional<Wellbeing.Uncovered> uncovered) {
         var sites = new SitesNow(draft);
         List<Site> watched = sites.watched();
         List<Alarm> standing = standing();
@@ -49,7 +49,8 @@ final class Wellbeings {
                         .filter(alarm -> alarm.state().withheld())
                         .count(),
                 proof(contact),
-                new Wellbeing.Moment(now, contact.zone(), late ? Optional.of(notice.queuedAt()) : Optional.empty()));
+                new Wellbeing.Moment(now, contact.zone(), late ? Optional.of(notice.queuedAt()) : Optional.empty()),
+                uncovered);
     }
 
     private List<Alarm> standing() {

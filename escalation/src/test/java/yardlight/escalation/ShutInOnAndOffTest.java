@@ -148,7 +148,7 @@ class ShutInOnAndOffTest {
     /** As a detector would, in its own decision. */
     private static List<String> lastCall(ShutInNight night, String local, Duration left) {
         var draft = new Draft(night.play.picture, Fixtures.at(local));
-        var notices = new Notices(draft, yardlight.escalation.wording.Links.NONE);
+        var notices = new Notices(draft, yardlight.escalation.wording.Links.NONE, Optional.empty());
         new ShutIns(draft, notices).lastCall(TANK, left);
         Decision decision = draft.decision(new Answer.Done());
         night.play.picture.apply(decision.changes());

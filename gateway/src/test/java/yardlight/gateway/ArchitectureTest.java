@@ -79,6 +79,7 @@ class ArchitectureTest {
                 "boxes",
                 "boxsheet",
                 "calendar",
+                "coversheet",
                 "curves",
                 "describe",
                 "dispatch",

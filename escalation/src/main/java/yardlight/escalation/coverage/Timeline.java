@@ -2,16 +2,20 @@ package yardlight.escalation.coverage;
 
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
+import java.util.function.BiFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.ladder.Rung;
+import yardlight.escalation.quiet.QuietHours;
 import yardlight.escalation.roster.Roster;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Setup;
@@ -23,68 +27,127 @@ import yardlight.escalation.setup.Stop;
  */
 final class Timeline {
 
-    /** What holds from the instant with the same index on, until the next one. */
-    private record Steps<T>(Instant[] from, List<T> what) {
+    /** What was found, and until when it holds. */
+    record Found<T>(T what, Instant until) {}
 
-        static <T> Steps<T> of(Instant from, Instant to, Stream<Instant> changes, Function<Instant, T> at) {
-            Instant[] edges = Stream.concat(Stream.of(from), changes)
+    /** What holds from the instant with the same index on, until the next one. */
+    private static final class Steps<T> {
+
+        private final Instant[] from;
+        private final List<Found<T>> found;
+
+        /** Whoever asks goes ahead in small steps and comes back: the answer is mostly here or next to it. */
+        private int last;
+
+        private Steps(Instant from, Instant to, Stream<Instant> changes, BiFunction<Instant, Instant, T> at) {
+            this.from = Stream.concat(Stream.of(from), changes)
                     .filter(change -> !change.isBefore(from) && change.isBefore(to))
                     .sorted()
                     .distinct()
                     .toArray(Instant[]::new);
-            return new Steps<>(edges, Arrays.stream(edges).map(at).toList());
+            Instant[] edges = this.from;
+            this.found = IntStream.range(0, edges.length)
+                    .mapToObj(i -> found(edges[i], i + 1 < edges.length ? edges[i + 1] : to, at))
+                    .toList();
         }
 
-        int index(Instant now) {
-            int found = Arrays.binarySearch(from, now);
-            return found >= 0 ? found : -found - 2;
+        private static <T> Found<T> found(Instant from, Instant until, BiFunction<Instant, Instant, T> at) {
+            return new Found<>(at.apply(from, until), until);
+        }
+
+        Found<T> at(Instant now) {
+            if (!holds(last, now)) {
+                last = last + 1 < from.length && holds(last + 1, now) ? last + 1 : search(now);
+            }
+            return found.get(last);
+        }
+
+        private boolean holds(int index, Instant now) {
+            return !now.isBefore(from[index]) && now.isBefore(found.get(index).until());
+        }
+
+        private int search(Instant now) {
+            int place = Arrays.binarySearch(from, now);
+            return place >= 0 ? place : -place - 2;
         }
     }
 
-    private record Sleep(String contact, Priority priority) {}
-
-    /** What was found, and until when it holds. */
-    record Found<T>(T what, Instant until) {}
+    /** To make a step is worth about so many looks. */
+    private static final int MAKING = 100;
 
     private final Setup setup;
     private final Set<AlarmKey> stops;
     private final Instant from;
     private final Instant to;
+    private final Set<Priority> lets;
     private final Map<String, Steps<List<String>>> people = new HashMap<>();
-    private final Map<Sleep, Steps<Optional<Instant>>> sleep = new HashMap<>();
+    private final Map<Priority, Map<String, Steps<Optional<Instant>>>> sleep = new EnumMap<>(Priority.class);
     private final Map<String, Boolean> reachable = new HashMap<>();
+    private long left;
 
-    /** @param to no later instant is asked for */
-    Timeline(Setup setup, Set<AlarmKey> stops, Instant from, Instant to) {
+    /**
+     * @param to no later instant is asked for
+     * @param most how often it is looked at before it is {@link TooMuch}
+     */
+    Timeline(Setup setup, Set<AlarmKey> stops, Instant from, Instant to, long most) {
+        this.left = most;
         this.setup = setup;
         this.stops = stops;
         this.from = from;
         this.to = to;
+        this.lets = setup.contacts().values().stream()
+                .flatMap(contact -> contact.quiet().stream())
+                .map(QuietHours::lets)
+                .collect(Collectors.toSet());
+    }
+
+    /** The lowest priority that nobody's quiet hours tell from this one. */
+    Priority lowestLike(Priority priority) {
+        Priority like = priority;
+        while (like.ordinal() > 0 && !lets.contains(like)) {
+            like = Priority.values()[like.ordinal() - 1];
+        }
+        return like;
     }
 
     /** The contacts behind an entry of a rung, of those who have a line that may be used. */
     Found<List<String>> people(String call, Instant now) {
-        Steps<List<String>> steps = people.computeIfAbsent(call, this::behind);
-        return at(steps, now);
+        spend(1);
+        Steps<List<String>> known = people.get(call);
+        if (known == null) {
+            known = behind(call);
+            people.put(call, known);
+            spend((long) MAKING * known.from.length);
+        }
+        return known.at(now);
     }
 
     /** Until when the contact is not disturbed; empty when they may be. */
     Found<Optional<Instant>> sleep(String contact, Priority priority, Instant now) {
-        return at(sleep.computeIfAbsent(new Sleep(contact, priority), this::asleep), now);
+        spend(1);
+        Map<String, Steps<Optional<Instant>>> sleepers = sleep.computeIfAbsent(priority, any -> new HashMap<>());
+        Steps<Optional<Instant>> known = sleepers.get(contact);
+        if (known == null) {
+            known = asleep(contact, priority);
+            sleepers.put(contact, known);
+            spend((long) MAKING * known.from.length);
+        }
+        return known.at(now);
     }
 
-    private <T> Found<T> at(Steps<T> steps, Instant now) {
-        int index = steps.index(now);
-        Instant until = index + 1 < steps.from().length ? steps.from()[index + 1] : to;
-        return new Found<>(steps.what().get(index), until);
+    private void spend(long looks) {
+        left -= looks;
+        if (left < 0) {
+            throw new TooMuch();
+        }
     }
 
     private Steps<List<String>> behind(String call) {
-        return Steps.of(
+        return new Steps<>(
                 from,
                 to,
                 handovers(call, 0),
-                now -> setup.peopleBehind(call, now).stream()
+                (now, until) -> setup.peopleBehind(call, now).stream()
                         .filter(this::hasLine)
                         .toList());
     }
@@ -101,21 +164,23 @@ final class Timeline {
         return Stream.concat(roster.changes(from, to), named.flatMap(next -> handovers(next, depth + 1)));
     }
 
-    private boolean hasLine(String contact) {
+    boolean hasLine(String contact) {
         return reachable.computeIfAbsent(contact, id -> {
             Contact known = setup.contacts().get(id);
             return known != null && !known.lines().isEmpty() && !Stop.everywhere(known, stops);
         });
     }
 
-    private Steps<Optional<Instant>> asleep(Sleep one) {
-        Contact contact = setup.contacts().get(one.contact());
-        if (contact == null || one.priority() == Priority.CRITICAL) {
-            return Steps.of(from, to, Stream.empty(), now -> Optional.empty());
+    private Steps<Optional<Instant>> asleep(String one, Priority priority) {
+        Contact contact = setup.contacts().get(one);
+        if (contact == null || priority == Priority.CRITICAL) {
+            return new Steps<>(from, to, Stream.empty(), (now, until) -> Optional.empty());
         }
         Stream<Instant> changes = contact.quiet().stream()
-                .filter(hours -> !one.priority().atLeast(hours.lets()))
+                .filter(hours -> !priority.atLeast(hours.lets()))
                 .flatMap(hours -> hours.changes(from, to));
-        return Steps.of(from, to, changes, now -> contact.heldUntil(one.priority(), now));
+        // Asked at the last moment of a step it would look eight days ahead from there.
+        return new Steps<>(
+                from, to, changes, (now, until) -> contact.heldUntil(priority, now, until.plus(Walk.LONGEST)));
     }
 }

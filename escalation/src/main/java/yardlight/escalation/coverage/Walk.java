@@ -3,17 +3,19 @@ package yardlight.escalation.coverage;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.ladder.Climb;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Place;
 import yardlight.escalation.ladder.Reach;
+import yardlight.escalation.ladder.Rung;
 
 /**
  * One climb of a ladder on which nobody answers, for an alarm that comes at one instant; and until when an alarm that comes
@@ -42,20 +44,49 @@ final class Walk implements Reach {
         this.until = end;
     }
 
-    /** What holds from the alarm on. */
-    Stretch stretch() {
+    /**
+     * What holds from the alarm on.
+     *
+     * @param proven of several people who hear at the same time, those of whom this is known come first
+     */
+    Stretch stretch(Set<String> proven) {
         climb();
-        List<Heard> order = heard.stream()
-                .filter(one -> !one.when(alarm).isAfter(alarm.plus(LONGEST)))
-                .sorted(Comparator.comparing((Heard one) -> one.when(alarm))
-                        .thenComparing(one -> one.after().isPresent()))
-                .toList();
-        Optional<Heard> first = order.stream().findFirst();
-        Optional<Heard> second = order.stream()
-                .filter(one -> !one.contact().equals(first.orElseThrow().contact()))
-                .findFirst();
+        Optional<Heard> first = earliest(proven, any -> true);
+        Optional<Heard> second =
+                first.flatMap(one -> earliest(proven, other -> !other.contact().equals(one.contact())));
         compare();
         return new Stretch(alarm, until, first, second);
+    }
+
+    /** Whether anybody is called at once; {@link #until} that ends. */
+    boolean called() {
+        return !Climb.enter(ladder, Optional.of(Place.FOOT), Map.of(), this, now)
+                .people()
+                .isEmpty();
+    }
+
+    Instant until() {
+        return until;
+    }
+
+    private Optional<Heard> earliest(Set<String> proven, Predicate<Heard> among) {
+        Heard best = null;
+        for (Heard one : heard) {
+            if (among.test(one)
+                    && !one.when(alarm).isAfter(alarm.plus(LONGEST))
+                    && (best == null || before(one, best, proven))) {
+                best = one;
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private boolean before(Heard one, Heard other, Set<String> proven) {
+        int order = one.when(alarm).compareTo(other.when(alarm));
+        if (order == 0) {
+            order = Boolean.compare(one.after().isPresent(), other.after().isPresent());
+        }
+        return order < 0 || order == 0 && proven.contains(one.contact()) && !proven.contains(other.contact());
     }
 
     private void climb() {
@@ -93,13 +124,22 @@ final class Walk implements Reach {
 
     /** Two people have heard by now, or it has gone on for so long that it does not matter any more. */
     private boolean enough() {
-        return now.isAfter(alarm.plus(LONGEST))
-                || heard.stream()
-                                .filter(one -> one.when(alarm).isBefore(now))
-                                .map(Heard::contact)
-                                .distinct()
-                                .count()
-                        > 1;
+        if (now.isAfter(alarm.plus(LONGEST))) {
+            if (offset.isEmpty()) {
+                bound(now.minus(LONGEST));
+            }
+            return true;
+        }
+        String first = null;
+        for (Heard one : heard) {
+            if (one.when(alarm).isBefore(now)) {
+                if (first != null && !first.equals(one.contact())) {
+                    return true;
+                }
+                first = one.contact();
+            }
+        }
+        return false;
     }
 
     /** Of two times one may move with the alarm and the other not: until they meet, their order stays. */
@@ -110,6 +150,8 @@ final class Walk implements Reach {
             one.at().ifPresent(fixed::add);
             one.after().ifPresent(moving::add);
         }
+        // Who hears too late for an alarm of now hears in time for a later one.
+        moving.add(LONGEST);
         for (Instant end : fixed) {
             moving.forEach(so -> bound(end.minus(so)));
         }
@@ -124,6 +166,12 @@ final class Walk implements Reach {
         if (edge.isAfter(alarm) && edge.isBefore(until)) {
             until = edge;
         }
+    }
+
+    /** Most rungs call one entry. */
+    @Override
+    public List<String> people(Rung rung) {
+        return rung.call().size() == 1 ? people(rung.call().get(0)) : Reach.super.people(rung);
     }
 
     @Override

@@ -58,9 +58,18 @@ public record Contact(
      * instant more than eight days away, at which to ask again.
      */
     public Optional<Instant> heldUntil(Priority priority, Instant now) {
+        return heldUntil(priority, now, now.plus(LONGEST));
+    }
+
+    /**
+     * The same for somebody who looks further ahead.
+     *
+     * @param far quiet hours that go on without a break until after this instant have no end
+     */
+    public Optional<Instant> heldUntil(Priority priority, Instant now, Instant far) {
         Instant end = now;
         Optional<Instant> later = endAfter(priority, now);
-        while (later.isPresent() && !end.isAfter(now.plus(LONGEST))) {
+        while (later.isPresent() && !end.isAfter(far)) {
             end = later.get();
             later = endAfter(priority, end);
         }

@@ -2,6 +2,9 @@ package yardlight.escalation.wording;
 
 import static yardlight.escalation.wording.Account.led;
 
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -13,6 +16,8 @@ import java.util.stream.Collectors;
  * that was long on its way is not taken for news.
  */
 final class AllsWellText {
+
+    private static final int WEEK = 7;
 
     private final Wellbeing being;
     private final Phrases phrases;
@@ -44,13 +49,14 @@ final class AllsWellText {
         String silent = silence ? names(": ", being.silent(), site -> Names.site(site)) : "";
         String others =
                 names(", ", alarm ? being.alarms().subList(1, being.alarms().size()) : List.of(), this::brief);
+        String uncovered = being.uncovered().map(this::uncovered).orElse("");
         String proven = proven();
         String rest = rest();
 
         String where = sites + silent;
         String what = alarms + worst + (worst.isEmpty() ? "" : others);
         String first = silence ? where + ". " + what : alarm ? what + ". " + where : where + ", " + what;
-        return first + time + unproven + proven + rest;
+        return first + time + unproven + uncovered + proven + rest;
     }
 
     private String sites() {
@@ -101,6 +107,29 @@ final class AllsWellText {
     private String unprovenCount() {
         int count = being.proof().unproven().size();
         return count == 0 ? "" : " " + gsm(phrases.unproven()) + ": " + count + " " + gsm(phrases.lines()) + ".";
+    }
+
+    private String uncovered(Wellbeing.Uncovered gap) {
+        String priorities =
+                gap.priorities().stream().map(phrases.gaps()::priority).collect(Collectors.joining(", "));
+        String said = phrases.gaps().uncovered(priorities, Names.site(gap.site()), when(gap), gap.more());
+        return room.take(" " + gsm(said) + ".", " " + gsm(phrases.gaps().ahead(1 + gap.more())) + ".");
+    }
+
+    /** The day of the week says which day is meant for not quite a week. */
+    private String when(Wellbeing.Uncovered gap) {
+        Wellbeing.Moment moment = being.moment();
+        if (!gap.from().isAfter(moment.now())) {
+            return phrases.gaps().until(Hour.ofDay(gap.to(), moment.zone(), phrases));
+        }
+        long days = ChronoUnit.DAYS.between(date(moment.now()), date(gap.from()));
+        return days < WEEK
+                ? Hour.ofDay(gap.from(), moment.zone(), phrases)
+                : phrases.gaps().inDays(days);
+    }
+
+    private LocalDate date(Instant at) {
+        return LocalDate.ofInstant(at, being.moment().zone());
     }
 
     private String proven() {

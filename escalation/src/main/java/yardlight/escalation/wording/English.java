@@ -197,6 +197,11 @@ final class English implements Phrases {
     }
 
     @Override
+    public GapPhrases gaps() {
+        return GapPhrases.ENGLISH;
+    }
+
+    @Override
     public String test(Way way) {
         return "Yardlight test, no alarm: this is " + way(way);
     }

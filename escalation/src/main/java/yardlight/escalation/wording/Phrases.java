@@ -112,6 +112,9 @@ interface Phrases {
     /** When a way was last shown to work; 0 days ago is today. */
     String proven(Way way, long days);
 
+    /** What is said of hours in which nobody is called. */
+    GapPhrases gaps();
+
     String test(Way way);
 
     /** What it is said of comes before it: one alarm, or several. */

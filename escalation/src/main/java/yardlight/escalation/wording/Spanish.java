@@ -174,6 +174,11 @@ final class Spanish implements Phrases {
     }
 
     @Override
+    public GapPhrases gaps() {
+        return GapPhrases.SPANISH;
+    }
+
+    @Override
     public String test(Way way) {
         return "Prueba de Yardlight, no es alarma: esta es la " + way(way);
     }

@@ -38,27 +38,36 @@ class CoverageTest {
         long minutes = 0;
         long stretches = 0;
         for (int seed = 0; seed < SETUPS; seed++) {
-            var random = new Random(seed);
-            LocalDateTime day = DAYS.get(seed % DAYS.size());
-            Setup setup = RandomSetup.draw(random, day);
-            Priority priority = Priority.values()[random.nextInt(4)];
-            Instant from = day.toInstant(ZoneOffset.UTC);
-            List<Stretch> found = new Coverage(setup, Set.of(), from, from.plus(WINDOW)).of("s", priority);
-            assertThat(found.get(0).from()).isEqualTo(from);
-            for (int i = 0; i < found.size(); i++) {
-                Stretch stretch = found.get(i);
-                Instant end = i + 1 < found.size() ? found.get(i + 1).from() : from.plus(WINDOW);
-                assertThat(stretch.to()).isEqualTo(end).isAfter(stretch.from());
-                for (Instant minute = stretch.from(); minute.isBefore(end); minute = minute.plusSeconds(60)) {
-                    check(setup, priority, stretch, minute, "setup " + seed + " at " + minute);
-                    minutes++;
-                }
-            }
-            stretches += found.size();
+            stretches += compare(seed);
+            minutes += WINDOW.toMinutes();
         }
         System.out.println(SETUPS + " setups, " + minutes + " minutes in " + stretches + " stretches: none differs");
-        assertThat(minutes).isGreaterThanOrEqualTo(SETUPS * WINDOW.toMinutes());
         assertThat(stretches).isGreaterThan(2L * SETUPS);
+    }
+
+    /** Once it looked eight days ahead from the last change and not from the alarm: found by the long run. */
+    @Test
+    void is_so_where_quiet_hours_go_on_for_longer_than_anybody_waits() {
+        assertThat(compare(52)).isPositive();
+    }
+
+    private static int compare(int seed) {
+        var random = new Random(seed);
+        LocalDateTime day = DAYS.get(seed % DAYS.size());
+        Setup setup = RandomSetup.draw(random, day);
+        Priority priority = Priority.values()[random.nextInt(4)];
+        Instant from = day.toInstant(ZoneOffset.UTC);
+        List<Stretch> found = new Coverage(setup, Set.of(), from, from.plus(WINDOW)).of("s", priority);
+        Instant minute = from;
+        for (Stretch stretch : found) {
+            assertThat(stretch.from()).as("setup " + seed).isEqualTo(minute);
+            while (minute.isBefore(stretch.to())) {
+                check(setup, priority, stretch, minute, "setup " + seed + " at " + minute);
+                minute = minute.plusSeconds(60);
+            }
+        }
+        assertThat(minute).as("setup " + seed).isEqualTo(from.plus(WINDOW));
+        return found.size();
     }
 
     private static void check(Setup setup, Priority priority, Stretch stretch, Instant minute, String where) {
@@ -93,17 +102,6 @@ class CoverageTest {
                 .filter(line -> line.at().equals(at))
                 .map(line -> line.contact().orElseThrow())
                 .collect(Collectors.toSet());
-    }
-
-    @Test
-    void names_a_week_in_which_nobody_hears_at_once() {
-        Setup setup = Fixtures.theSetup();
-        Instant from = Fixtures.at("2026-11-25T12:00");
-
-        List<Stretch> gaps =
-                new Coverage(setup, Set.of(), from, from.plus(Duration.ofDays(7))).gaps("mesa-9", Priority.LOW);
-
-        assertThat(gaps).allSatisfy(gap -> assertThat(gap.heardAtOnce()).isFalse());
     }
 
     @Test

@@ -8,8 +8,10 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.setup.Language;
 import yardlight.escalation.setup.Site;
 
@@ -55,6 +57,33 @@ class AllsWellWordingTest {
         assertThat(Wording.allsWell(being, Language.EN))
                 .startsWith("1 in alarm: MESA 9 WATER TANK HIGH. All 6 sites reporting. Sat 7:00 AM.")
                 .endsWith(" 3 put aside. 2 sites send no heartbeats.");
+    }
+
+    @Test
+    void an_hour_in_which_nobody_is_called_is_named_before_what_is_proven() {
+        assertThat(Wording.allsWell(uncovered("2026-11-29T03:00:00Z", 41), Language.EN))
+                .isEqualTo(
+                        "All 6 sites reporting, 0 in alarm. Sat 7:00 AM."
+                                + " Nobody hears low, medium at MESA 9 Sat 9:00 PM, 41 more gaps. Line 1 (sms-mail) proven today.");
+        assertThat(Wording.allsWell(uncovered("2026-11-29T03:00:00Z", 1), Language.ES))
+                .contains(" Nadie oye baja, media en MESA 9 sab 9:00 PM, 1 hueco mas.");
+        assertThat(Wording.allsWell(uncovered("2026-11-28T03:00:00Z", 0), Language.EN))
+                .contains(" Nobody hears low, medium at MESA 9 until Sat 12:00 PM.");
+        assertThat(Wording.allsWell(uncovered("2026-12-05T03:00:00Z", 0), Language.EN))
+                .contains(" at MESA 9 Fri 9:00 PM.");
+        assertThat(Wording.allsWell(uncovered("2026-12-06T03:00:00Z", 0), Language.EN))
+                .contains(" at MESA 9 in 7 days.");
+    }
+
+    private static Wellbeing uncovered(String from, int more) {
+        Instant begins = Instant.parse(from);
+        var gap = new Wellbeing.Uncovered(
+                Made.site("Mesa 9"),
+                Set.of(Priority.LOW, Priority.MEDIUM),
+                begins,
+                begins.plusSeconds(15 * 3600),
+                more);
+        return new Wellbeing(6, List.of(), 0, List.of(), 0, PROVEN, ON_TIME, Optional.of(gap));
     }
 
     /** Chance: whatever the names and however many of them. */
@@ -118,6 +147,17 @@ class AllsWellWordingTest {
                 random.nextInt(2) * 100,
                 new Wellbeing.Proof(unproven, newest, random.nextInt(30)),
                 new Wellbeing.Moment(
-                        NOW, CHICAGO, random.nextBoolean() ? Optional.empty() : Optional.of(NOW.minusSeconds(9_000))));
+                        NOW, CHICAGO, random.nextBoolean() ? Optional.empty() : Optional.of(NOW.minusSeconds(9_000))),
+                random.nextBoolean() ? Optional.empty() : Optional.of(hostileGap(random)));
+    }
+
+    private static Wellbeing.Uncovered hostileGap(Random random) {
+        Instant from = NOW.plusSeconds(random.nextInt(30_000_000) - 1_000);
+        return new Wellbeing.Uncovered(
+                new Site("site", Hostile.text(random, 25), CHICAGO, "night"),
+                Set.of(Priority.values()),
+                from,
+                from.plusSeconds(40_000_000),
+                random.nextInt(3) * 10_000);
     }
 }

@@ -74,17 +74,21 @@ record Sheet(String time, int waiting, List<Place> places, List<Row> aside, Quie
     /**
      * What somebody should see to by day.
      *
+     * @param gaps when an alarm would be called to nobody
      * @param people whose lines nothing has shown to work
      * @param points that had alarms and that nobody has set up
      * @param channels what the channels say that cannot send, and who is reached by none
-     * @param more how many people and points there are besides those named
+     * @param more how many people, points and sites there are besides those named
      */
-    record Wants(List<Person> people, List<Unset.Point> points, List<String> channels, int more) {
+    record Wants(List<Gap> gaps, List<Person> people, List<Unset.Point> points, List<String> channels, int more) {
 
         public boolean nothing() {
-            return people.isEmpty() && points.isEmpty() && channels.isEmpty();
+            return gaps.isEmpty() && people.isEmpty() && points.isEmpty() && channels.isEmpty();
         }
     }
+
+    /** A site, and when first nobody would hear. */
+    record Gap(String site, String name, String words) {}
 
     /**
      * One contact.

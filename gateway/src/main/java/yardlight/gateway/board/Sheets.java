@@ -29,6 +29,7 @@ class Sheets {
     private final HeardBoxes boxes;
     private final Reached reached;
     private final Unset unset;
+    private final Uncovered uncovered;
     private final SetupInForce inForce;
     private final List<Channel> channels;
     private final InstantSource clock;
@@ -38,6 +39,7 @@ class Sheets {
             HeardBoxes boxes,
             Reached reached,
             Unset unset,
+            Uncovered uncovered,
             SetupInForce inForce,
             List<Channel> channels,
             InstantSource clock) {
@@ -45,6 +47,7 @@ class Sheets {
         this.boxes = boxes;
         this.reached = reached;
         this.unset = unset;
+        this.uncovered = uncovered;
         this.inForce = inForce;
         this.channels = channels;
         this.clock = clock;
@@ -74,12 +77,22 @@ class Sheets {
     private Sheet.Wants wants(Setup setup, List<RecordedAlarm> current, Tongue tongue, Instant now) {
         List<Sheet.Person> people = reached.of(setup, tongue, now);
         List<Unset.Point> points = unset.of(setup);
+        List<Sheet.Gap> gaps = uncovered.of(setup, tongue, now);
         return new Sheet.Wants(
+                gaps.stream().limit(NAMED).toList(),
                 people.stream().limit(NAMED).toList(),
                 points.stream().limit(NAMED).toList(),
-                Stream.concat(cannotSend(channels, setup).stream(), Unreachable.of(setup, current, tongue).stream())
+                Stream.of(
+                                cannotSend(channels, setup),
+                                Unreachable.of(setup, current, tongue),
+                                uncovered.unknown(tongue))
+                        .flatMap(List::stream)
                         .toList(),
-                Math.max(0, people.size() - NAMED) + Math.max(0, points.size() - NAMED));
+                beyond(gaps) + beyond(people) + beyond(points));
+    }
+
+    private static int beyond(List<?> all) {
+        return Math.max(0, all.size() - NAMED);
     }
 
     /** The channels that nothing gets out by. One that is not set up is no news as long as nobody has a line on it. */

@@ -4,6 +4,7 @@ import io.micrometer.core.instrument.Gauge;
 import io.micrometer.core.instrument.MeterRegistry;
 import io.micrometer.core.instrument.binder.MeterBinder;
 import java.time.InstantSource;
+import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.boot.context.properties.EnableConfigurationProperties;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -11,6 +12,8 @@ import yardlight.db.due.Dues;
 import yardlight.db.figures.Figures;
 import yardlight.gateway.clock.Leap;
 import yardlight.gateway.clock.Pace;
+import yardlight.gateway.coverage.Coverages;
+import yardlight.gateway.coverage.Outlook;
 import yardlight.gateway.lane.Intake;
 
 /** Puts the loop together. */
@@ -19,8 +22,11 @@ import yardlight.gateway.lane.Intake;
 class DueConfiguration {
 
     @Bean
-    Stimuli stimuli(Intake intake, Leap leap) {
-        return new Stimuli(intake, leap);
+    Stimuli stimuli(Intake intake, Leap leap, ObjectProvider<Coverages> coverages) {
+        return new Stimuli(
+                intake,
+                leap,
+                () -> coverages.stream().findFirst().flatMap(Coverages::outlook).flatMap(Outlook::worst));
     }
 
     @Bean

@@ -1,13 +1,16 @@
 package yardlight.gateway.due;
 
 import java.time.Instant;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
 import yardlight.db.columns.AlarmColumns;
 import yardlight.db.columns.GaugeColumns;
 import yardlight.db.due.DueKey;
 import yardlight.escalation.Answer;
 import yardlight.escalation.ShutInSaid;
 import yardlight.escalation.Stimulus;
+import yardlight.escalation.wording.Wellbeing;
 import yardlight.gateway.clock.Leap;
 import yardlight.gateway.lane.Intake;
 
@@ -16,10 +19,13 @@ final class Stimuli {
 
     private final Intake intake;
     private final Leap leap;
+    private final Supplier<Optional<Wellbeing.Uncovered>> uncovered;
 
-    Stimuli(Intake intake, Leap leap) {
+    /** @param uncovered the gap ahead that an all's-well names, worked out beforehand */
+    Stimuli(Intake intake, Leap leap, Supplier<Optional<Wellbeing.Uncovered>> uncovered) {
         this.intake = intake;
         this.leap = leap;
+        this.uncovered = uncovered;
     }
 
     CompletableFuture<Answer> tell(DueKey key) {
@@ -31,7 +37,7 @@ final class Stimuli {
             case ALARM -> new Stimulus.AlarmDue(AlarmColumns.key(key.subject()));
             case CALLOUT -> new Stimulus.CalloutDue(key.subject());
             case DESK -> new Stimulus.DeskDue(key.subject());
-            case WELL -> new Stimulus.AllsWellDue(key.subject());
+            case WELL -> new Stimulus.AllsWellDue(key.subject(), uncovered.get());
             case SHUT_IN -> new Stimulus.ShutIn(key.subject(), new ShutInSaid.Due());
             case NOTICE -> new Stimulus.NoticeDue(key.subject());
             case GAUGE ->

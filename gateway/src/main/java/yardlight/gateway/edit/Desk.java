@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.springframework.stereotype.Component;
@@ -13,6 +15,8 @@ import yardlight.db.setup.SetupVersions;
 import yardlight.escalation.Answer;
 import yardlight.escalation.Stimulus;
 import yardlight.escalation.setup.Setup;
+import yardlight.gateway.coverage.Coverages;
+import yardlight.gateway.coverage.Opened;
 import yardlight.gateway.document.Document;
 import yardlight.gateway.document.Faults;
 import yardlight.gateway.document.Format;
@@ -32,17 +36,22 @@ public class Desk {
     /** Somebody may store in between again and again; after so many tries it is told like any other change. */
     private static final int TRIES = 3;
 
+    /** What decides who is called; points and boxes do not. */
+    private static final Set<Part> CALLING = Set.of(Part.SITES, Part.CONTACTS, Part.ROSTERS, Part.LADDERS);
+
     private static final Pattern PLACE = Pattern.compile("#/(\\w+)/(\\d+)(?:/(.*))?");
 
     private final SetupVersions versions;
     private final SetupReader reader;
     private final Lane lane;
+    private final Coverages coverages;
     private final AtomicReference<Look> last = new AtomicReference<>(new Look(0, SetupTree.EMPTY));
 
-    Desk(SetupVersions versions, SetupReader reader, Lane lane) {
+    Desk(SetupVersions versions, SetupReader reader, Lane lane, Coverages coverages) {
         this.versions = versions;
         this.reader = reader;
         this.lane = lane;
+        this.coverages = coverages;
     }
 
     /**
@@ -111,6 +120,38 @@ public class Desk {
      * @param by login of the person
      */
     public Saved save(int seen, List<Piece> wishes, String by) {
+        return save(seen, wishes, by, trial -> Optional.empty());
+    }
+
+    /**
+     * The same, unless it opens a gap that the person has not agreed to.
+     *
+     * @param agreed the {@link Opened#sign} of the gaps that they were told of; empty when of none
+     */
+    public Saved save(int seen, List<Piece> wishes, String by, String agreed) {
+        return save(
+                seen,
+                wishes,
+                by,
+                trial -> opens(trial).filter(opens -> !opens.gaps().sign().equals(agreed)));
+    }
+
+    /** The gaps that storing these pieces would open; empty when it opens none, or when something is wrong with them. */
+    public Optional<Saved.Opens> opens(List<Piece> wishes) {
+        return opens(attempt(wishes));
+    }
+
+    private Optional<Saved.Opens> opens(Trial trial) {
+        boolean calling =
+                trial.base().tree().changes(trial.tree()).stream().anyMatch(piece -> CALLING.contains(piece.part()));
+        return trial.setup().filter(any -> calling).flatMap(setup -> {
+            Setup before = attempt(trial.base(), List.of()).setup().orElse(Setup.EMPTY);
+            Opened gaps = coverages.opened(before, setup);
+            return gaps.nothing() ? Optional.empty() : Optional.of(new Saved.Opens(gaps, setup));
+        });
+    }
+
+    private Saved save(int seen, List<Piece> wishes, String by, Function<Trial, Optional<Saved.Opens>> objection) {
         for (int i = 0; i < TRIES; i++) {
             Look now = look();
             Optional<Saved.Overtaken> overtaken = overtaken(seen, now, wishes);
@@ -120,6 +161,10 @@ public class Desk {
             Trial trial = attempt(now, wishes);
             if (trial.setup().isEmpty()) {
                 return new Saved.Wrong(trial.mistakes());
+            }
+            Optional<Saved.Opens> opens = objection.apply(trial);
+            if (opens.isPresent()) {
+                return opens.get();
             }
             OptionalInt version = store(trial, by);
             if (version.isPresent()) {

@@ -65,15 +65,16 @@ public class History {
      * Makes everything that one edit changed what it was before, as a new edit. What was changed again since is not
      * touched: then nothing is stored, and the answer says what changed.
      *
+     * @param agreed as in {@link Desk#save(int, List, String, String)}
      * @throws Problem 404 when there was no such edit, or nothing before it
      */
-    public Saved takeBack(int version, String by) {
+    public Saved takeBack(int version, String by, String agreed) {
         if (versions.between(version - 1, version).size() < 2) {
             throw Problem.notFound("there is no edit of this number with another one before it");
         }
         SetupTree was = desk.look(version - 1).tree();
         var wishes = new ArrayList<Piece>();
         was.changes(desk.look(version).tree()).forEach(piece -> wishes.add(was.piece(piece.part(), piece.key())));
-        return desk.save(version, wishes, by);
+        return desk.save(version, wishes, by, agreed);
     }
 }

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import yardlight.gateway.coverage.GapWords;
+import yardlight.gateway.coverage.Opened;
 import yardlight.gateway.page.Clockface;
 import yardlight.gateway.page.Names;
 import yardlight.gateway.page.Tongue;
@@ -16,13 +18,40 @@ import yardlight.gateway.page.Tongue;
  * @param whole what is wrong elsewhere in the setup
  * @param other who has changed the same thing meanwhile; empty when nobody has
  * @param changes what they changed
+ * @param opens the gaps that it would open
+ * @param sign stands for these gaps; handed in with the form it says that somebody has read of them
  */
-public record Notes(Map<String, String> wrong, List<String> whole, String other, List<Change> changes) {
+public record Notes(
+        Map<String, String> wrong,
+        List<String> whole,
+        String other,
+        List<Change> changes,
+        List<String> opens,
+        String sign) {
+
+    /** So many sites with a new gap are named. */
+    private static final int MOST_SITES = 8;
 
     public static final Notes NONE = new Notes(Map.of(), List.of(), "", List.of());
 
     /** What somebody else changed. */
     public record Change(String field, String before, String after) {}
+
+    /** It opens no gap. */
+    public Notes(Map<String, String> wrong, List<String> whole, String other, List<Change> changes) {
+        this(wrong, whole, other, changes, List.of(), "");
+    }
+
+    /** What it opens. */
+    public static Notes of(Saved.Opens saved, Tongue tongue) {
+        Opened gaps = saved.gaps();
+        var words = new ArrayList<>(new GapWords(tongue, saved.setup(), gaps.from()).opened(gaps, MOST_SITES));
+        int more = gaps.sites().size() - words.size();
+        if (more > 0) {
+            words.add(tongue.say("coverage.opens.more", more));
+        }
+        return new Notes(Map.of(), List.of(), "", List.of(), List.copyOf(words), gaps.sign());
+    }
 
     /** @return empty text where nothing is wrong */
     public String at(String field) {

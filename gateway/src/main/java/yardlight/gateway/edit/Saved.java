@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import yardlight.escalation.sentence.Sentence;
+import yardlight.escalation.setup.Setup;
+import yardlight.gateway.coverage.Opened;
 
 /** What became of an edit. */
 public sealed interface Saved {
@@ -32,6 +34,14 @@ public sealed interface Saved {
             changes = List.copyOf(changes);
         }
     }
+
+    /**
+     * An alarm would be called to nobody at times at which now somebody is called; nothing was stored. Who has read that may
+     * save all the same.
+     *
+     * @param setup as it would be, for the names of its sites
+     */
+    record Opens(Opened gaps, Setup setup) implements Saved {}
 
     /**
      * One thing that is wrong.

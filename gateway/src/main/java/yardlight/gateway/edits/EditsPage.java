@@ -21,7 +21,9 @@ import org.springframework.web.servlet.view.RedirectView;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
 import yardlight.gateway.edit.History;
+import yardlight.gateway.edit.Notes;
 import yardlight.gateway.edit.Saved;
+import yardlight.gateway.edit.Sent;
 import yardlight.gateway.edit.Telling;
 import yardlight.gateway.page.Clockface;
 import yardlight.gateway.page.Tongue;
@@ -61,7 +63,8 @@ class EditsPage {
     @PostMapping("/{version}/take-back")
     Object takeBack(
             @PathVariable String version, Model model, Locale locale, HttpServletRequest request, Principal login) {
-        Saved saved = history.takeBack(number(version).orElse(0), login.getName());
+        String agreed = Sent.text(request.getParameterMap(), "agreed");
+        Saved saved = history.takeBack(number(version).orElse(0), login.getName(), agreed);
         if (saved instanceof Saved.Stored) {
             var back = new RedirectView("/edits?done", true);
             back.setStatusCode(HttpStatus.SEE_OTHER);
@@ -74,6 +77,10 @@ class EditsPage {
                     wrong.mistakes().stream()
                             .map(mistake -> tongue.say(mistake.rule()))
                             .toList());
+        }
+        if (saved instanceof Saved.Opens opens) {
+            model.addAttribute("notes", Notes.of(opens, new Tongue(words, locale)));
+            model.addAttribute("version", version);
         }
         if (saved instanceof Saved.Overtaken overtaken) {
             model.addAttribute("overtaken", overtaken);

@@ -17,10 +17,12 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.view.RedirectView;
 import yardlight.gateway.document.Node;
 import yardlight.gateway.edit.Desk;
+import yardlight.gateway.edit.Notes;
 import yardlight.gateway.edit.Part;
 import yardlight.gateway.edit.Piece;
 import yardlight.gateway.edit.Saved;
 import yardlight.gateway.edit.Telling;
+import yardlight.gateway.page.Tongue;
 import yardlight.gateway.problem.Problem;
 
 /** One ladder: built here, rehearsed while it is built, looked at before it is stored. */
@@ -104,7 +106,7 @@ class LadderPage {
         Ask ask = Ask.read(sent, sheets.usual(id));
         return switch (LadderForm.field(sent, "act")) {
             case "look" -> look(form, ask, model, locale);
-            case "save" -> save(form, ask, model, locale, login);
+            case "save" -> save(form, ask, LadderForm.field(sent, "agreed"), model, locale, login);
             default -> {
                 LadderForm moved = Moves.apply(form, LadderForm.field(sent, "act"));
                 yield page(sheets.sheet(moved, ask, locale, false), model);
@@ -124,14 +126,21 @@ class LadderPage {
             model.addAttribute("same", changed.differences().isEmpty());
             return page(form, ask, model, locale);
         }
+        Tongue tongue = sheets.tongue(locale);
+        Notes notes = desk.opens(List.of(wanted))
+                .map(opens -> Notes.of(opens, tongue))
+                .orElse(Notes.NONE);
         model.addAttribute(
-                "sheet",
-                LookSheet.of(form, practice.stored(form.id(), ask), practised, changed, sheets.tongue(locale)));
+                "sheet", LookSheet.of(form, practice.stored(form.id(), ask), practised, changed, notes, tongue));
         return "ladder-look";
     }
 
-    private Object save(LadderForm form, Ask ask, Model model, Locale locale, Principal login) {
-        Saved saved = desk.save(form.seen(), List.of(sheets.piece(form)), login.getName());
+    /** Whoever comes from the look has been told what gaps it opens; those that it opens by now may be others. */
+    private Object save(LadderForm form, Ask ask, String agreed, Model model, Locale locale, Principal login) {
+        Saved saved = desk.save(form.seen(), List.of(sheets.piece(form)), login.getName(), agreed);
+        if (saved instanceof Saved.Opens) {
+            return look(form, ask, model, locale);
+        }
         if (saved instanceof Saved.Overtaken overtaken) {
             return overtaken(overtaken, form, ask, model, locale);
         }

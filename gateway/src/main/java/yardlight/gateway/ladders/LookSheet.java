@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import yardlight.gateway.edit.Notes;
 import yardlight.gateway.edit.Saved;
 import yardlight.gateway.edit.Telling;
+import yardlight.gateway.page.Hours;
 import yardlight.gateway.page.Names;
 import yardlight.gateway.page.Tongue;
 
@@ -19,8 +21,16 @@ import yardlight.gateway.page.Tongue;
  * @param people whom it calls and whom it called
  * @param differences of the ladder itself, in words
  * @param hours how long nobody would hear it within the week, then and now
+ * @param notes the gaps that it would open; who saves from here has been told of them
  */
-record LookSheet(LadderForm form, Ask ask, String title, List<Person> people, List<String> differences, String hours) {
+record LookSheet(
+        LadderForm form,
+        Ask ask,
+        String title,
+        List<Person> people,
+        List<String> differences,
+        String hours,
+        Notes notes) {
 
     private static final String TOLD = "told";
     private static final String NEVER = "";
@@ -39,6 +49,7 @@ record LookSheet(LadderForm form, Ask ask, String title, List<Person> people, Li
             Optional<Practice.Practised> stored,
             Practice.Practised wanted,
             Saved.Changed changed,
+            Notes notes,
             Tongue tongue) {
         Practice.Played now = wanted.played().orElseThrow();
         Optional<Practice.Played> then = stored.flatMap(Practice.Practised::played);
@@ -51,7 +62,8 @@ record LookSheet(LadderForm form, Ask ask, String title, List<Person> people, Li
                 RehearsalSheet.of(wanted, Mistakes.NONE, tongue).title(),
                 people(then, now, tongue),
                 new Telling(tongue, now.setup(), true).differences(changed),
-                hours);
+                hours,
+                notes);
     }
 
     private static String unheard(Practice.Played played, Tongue tongue) {

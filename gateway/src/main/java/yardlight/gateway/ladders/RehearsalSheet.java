@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.springframework.context.NoSuchMessageException;
 import yardlight.escalation.rehearsal.Rehearsal;
+import yardlight.gateway.page.Hours;
 import yardlight.gateway.page.Names;
 import yardlight.gateway.page.Tongue;
 

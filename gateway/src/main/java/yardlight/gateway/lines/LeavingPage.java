@@ -45,9 +45,13 @@ class LeavingPage {
 
     @PostMapping("/people/{id}/remove")
     ModelAndView remove(
-            @PathVariable String id, @RequestParam(defaultValue = "0") String seen, Locale locale, Principal login) {
+            @PathVariable String id,
+            @RequestParam(defaultValue = "0") String seen,
+            @RequestParam(defaultValue = "") String agreed,
+            Locale locale,
+            Principal login) {
         int version = seen.matches("\\d{1,9}") ? Integer.parseInt(seen) : 0;
-        Saved saved = desk.leave(version, desk.farewell(id).leaving(), login.getName());
+        Saved saved = desk.leave(version, desk.farewell(id).leaving(), login.getName(), agreed);
         if (saved instanceof Saved.Stored) {
             return new ModelAndView(PeoplePage.to("/people"));
         }
@@ -59,6 +63,9 @@ class LeavingPage {
         if (saved instanceof Saved.Overtaken overtaken) {
             var clockface = new Clockface(people.one(id).zone(), clock.instant(), locale);
             return Notes.of(overtaken, new Names(inForce.setup()), clockface, tongue, "people");
+        }
+        if (saved instanceof Saved.Opens opens) {
+            return Notes.of(opens, tongue);
         }
         return saved instanceof Saved.Wrong wrong
                 ? new Notes(

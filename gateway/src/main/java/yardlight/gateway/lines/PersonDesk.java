@@ -54,8 +54,9 @@ class PersonDesk {
         return gone ? Optional.of(form.anew(look.version())) : Optional.empty();
     }
 
-    Saved save(PersonForm form, Piece wish, String by) {
-        return desk.save(form.seen(), List.of(wish), by);
+    /** @param agreed as in {@link Desk#save(int, List, String, String)} */
+    Saved save(PersonForm form, Piece wish, String by, String agreed) {
+        return desk.save(form.seen(), List.of(wish), by, agreed);
     }
 
     /** The setup without somebody, as it is now. */
@@ -69,7 +70,7 @@ class PersonDesk {
     }
 
     /** Nothing is stored when something is in the way. */
-    Saved leave(int seen, Leaving leaving, String by) {
-        return leaving.wishes().isEmpty() ? new Saved.Wrong(List.of()) : desk.save(seen, leaving.wishes(), by);
+    Saved leave(int seen, Leaving leaving, String by, String agreed) {
+        return leaving.wishes().isEmpty() ? new Saved.Wrong(List.of()) : desk.save(seen, leaving.wishes(), by, agreed);
     }
 }

@@ -27,6 +27,7 @@ import yardlight.escalation.setup.Contact;
 import yardlight.gateway.edit.Notes;
 import yardlight.gateway.edit.Piece;
 import yardlight.gateway.edit.Saved;
+import yardlight.gateway.edit.Sent;
 import yardlight.gateway.page.Clockface;
 import yardlight.gateway.page.Names;
 import yardlight.gateway.page.Tongue;
@@ -76,7 +77,7 @@ class PersonEditPage {
             Locale locale,
             HttpServletRequest request,
             Principal login) {
-        return done(PersonForm.of("", request.getParameterMap()), step, locale, login);
+        return done(PersonForm.of("", request.getParameterMap()), step, locale, new Saver(login, request));
     }
 
     @GetMapping(path = "/people/{id}/edit", produces = "text/html")
@@ -91,10 +92,22 @@ class PersonEditPage {
             Locale locale,
             HttpServletRequest request,
             Principal login) {
-        return done(PersonForm.of(id, request.getParameterMap()), step, locale, login);
+        return done(PersonForm.of(id, request.getParameterMap()), step, locale, new Saver(login, request));
     }
 
-    private ModelAndView done(PersonForm form, String step, Locale locale, Principal login) {
+    /**
+     * Who saves.
+     *
+     * @param agreed the sign of the gaps that they were told of
+     */
+    private record Saver(String login, String agreed) {
+
+        Saver(Principal login, HttpServletRequest request) {
+            this(login.getName(), Sent.text(request.getParameterMap(), "agreed"));
+        }
+    }
+
+    private ModelAndView done(PersonForm form, String step, Locale locale, Saver saver) {
         if (!step.equals(SAVE)) {
             return form(form.after(step), Notes.NONE, HttpStatus.OK, locale);
         }
@@ -105,7 +118,7 @@ class PersonEditPage {
             return form(orphaned.get(), notes, HttpStatus.CONFLICT, locale);
         }
         Piece wish = desk.wish(form);
-        Saved saved = desk.save(form, wish, login.getName());
+        Saved saved = desk.save(form, wish, saver.login(), saver.agreed());
         if (saved instanceof Saved.Wrong wrong) {
             return form(form, Notes.of(wrong, wish, tongue, WORDS), HttpStatus.UNPROCESSABLE_CONTENT, locale);
         }
@@ -114,6 +127,9 @@ class PersonEditPage {
             var clockface = new Clockface(zone(form.id()), clock.instant(), locale);
             Notes notes = Notes.of(overtaken, names, clockface, tongue, WORDS);
             return form(form.seeing(overtaken.version()), notes, HttpStatus.CONFLICT, locale);
+        }
+        if (saved instanceof Saved.Opens opens) {
+            return form(form, Notes.of(opens, tongue), HttpStatus.CONFLICT, locale);
         }
         return new ModelAndView(PeoplePage.to("/people/{id}", wish.key()));
     }

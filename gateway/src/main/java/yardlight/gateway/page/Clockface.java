@@ -46,6 +46,13 @@ public record Clockface(ZoneId zone, Instant now, Locale locale) {
                 .replace('\u202F', ' ');
     }
 
+    /** With the day of the week alone: {@code Sat 9:00 PM}. */
+    public String readWithinWeek(Instant instant) {
+        return instant.atZone(zone)
+                .format(DateTimeFormatter.ofPattern("EEE " + time(), locale))
+                .replace('\u202F', ' ');
+    }
+
     private String date(LocalDate day) {
         boolean thisYear = day.getYear() == LocalDate.ofInstant(now, zone).getYear();
         return thisYear ? date() : date() + (english() ? ", uuuu" : " uuuu");

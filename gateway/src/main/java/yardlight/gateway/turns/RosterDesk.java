@@ -47,8 +47,9 @@ class RosterDesk {
         return form.piece(id, tree.piece(Part.ROSTERS, id));
     }
 
-    Saved save(int seen, Piece wish, String by) {
-        return desk.save(seen, List.of(wish), by);
+    /** @param agreed as in {@link Desk#save(int, List, String, String)} */
+    Saved save(int seen, Piece wish, String by, String agreed) {
+        return desk.save(seen, List.of(wish), by, agreed);
     }
 
     /**

@@ -25,6 +25,7 @@ import yardlight.gateway.edit.Notes;
 import yardlight.gateway.edit.Part;
 import yardlight.gateway.edit.Piece;
 import yardlight.gateway.edit.Saved;
+import yardlight.gateway.edit.Sent;
 import yardlight.gateway.page.Clockface;
 import yardlight.gateway.page.Names;
 import yardlight.gateway.page.Tongue;
@@ -62,11 +63,8 @@ class RosterPage {
 
     @PostMapping("/new-roster")
     ModelAndView make(
-            @RequestParam(name = "do", defaultValue = SAVE) String step,
-            Locale locale,
-            HttpServletRequest request,
-            Principal login) {
-        return done(RosterForm.of("", request.getParameterMap()), step, locale, login);
+            @RequestParam(name = "do", defaultValue = SAVE) String step, Locale locale, HttpServletRequest request) {
+        return done(RosterForm.of("", request.getParameterMap()), step, locale, request);
     }
 
     @GetMapping(path = "/turns/{id}/edit", produces = "text/html")
@@ -83,7 +81,7 @@ class RosterPage {
             HttpServletRequest request,
             Principal login) {
         RosterForm form = RosterForm.of(id, request.getParameterMap());
-        return step.equals(REMOVE) ? removed(form, locale, login) : done(form, step, locale, login);
+        return step.equals(REMOVE) ? removed(form, locale, login) : done(form, step, locale, request);
     }
 
     private ModelAndView removed(RosterForm form, Locale locale, Principal login) {
@@ -100,12 +98,13 @@ class RosterPage {
         return answered(saved, form, Piece.none(Part.ROSTERS, form.id()), locale);
     }
 
-    private ModelAndView done(RosterForm form, String step, Locale locale, Principal login) {
+    private ModelAndView done(RosterForm form, String step, Locale locale, HttpServletRequest request) {
         if (!step.equals(SAVE)) {
             return form(form.after(step), Notes.NONE, HttpStatus.OK, locale);
         }
         Piece wish = desk.wish(form);
-        return answered(desk.save(form.seen(), wish, login.getName()), form, wish, locale);
+        String agreed = Sent.text(request.getParameterMap(), "agreed");
+        return answered(desk.save(form.seen(), wish, request.getRemoteUser(), agreed), form, wish, locale);
     }
 
     private ModelAndView answered(Saved saved, RosterForm form, Piece wish, Locale locale) {
@@ -117,6 +116,9 @@ class RosterPage {
             var clockface = new Clockface(zone(form.id()), clock.instant(), locale);
             Notes notes = Notes.of(overtaken, new Names(inForce.setup()), clockface, tongue, WORDS);
             return form(form.seeing(overtaken.version()), notes, HttpStatus.CONFLICT, locale);
+        }
+        if (saved instanceof Saved.Opens opens) {
+            return form(form, Notes.of(opens, tongue), HttpStatus.CONFLICT, locale);
         }
         return new ModelAndView(SwapPage.back());
     }

@@ -65,11 +65,12 @@ class SwapPage {
             @RequestParam(defaultValue = "") String from,
             @RequestParam(defaultValue = "") String to,
             @RequestParam(defaultValue = "") String contact,
+            @RequestParam(defaultValue = "") String agreed,
             Locale locale,
             Principal login) {
         var form = new SwapForm(RosterDesk.version(seen), from, to, contact);
         Piece wish = form.added(desk.open(id).piece());
-        return done(id, at, form, wish, locale, login);
+        return done(id, at, form, wish, locale, desk.save(form.seen(), wish, login.getName(), agreed));
     }
 
     @PostMapping("/turns/{id}/swap/off")
@@ -79,15 +80,17 @@ class SwapPage {
             @RequestParam(defaultValue = "") String from,
             @RequestParam(defaultValue = "") String to,
             @RequestParam(defaultValue = "") String contact,
+            @RequestParam(defaultValue = "") String agreed,
             Locale locale,
             Principal login) {
         var form = new SwapForm(RosterDesk.version(seen), from, to, contact);
         Piece wish = form.taken(desk.open(id).piece());
-        return done(id, from, form, wish, locale, login);
+        Saved saved = desk.save(form.seen(), wish, login.getName(), agreed);
+        ModelAndView page = done(id, from, form, wish, locale, saved);
+        return saved instanceof Saved.Opens ? page.addObject("agreedAt", "/turns/" + id + "/swap/off") : page;
     }
 
-    private ModelAndView done(String id, String at, SwapForm form, Piece wish, Locale locale, Principal login) {
-        Saved saved = desk.save(form.seen(), wish, login.getName());
+    private ModelAndView done(String id, String at, SwapForm form, Piece wish, Locale locale, Saved saved) {
         if (saved instanceof Saved.Stored) {
             return new ModelAndView(back());
         }
@@ -96,6 +99,9 @@ class SwapPage {
             Notes notes = Notes.of(overtaken, calendar.names(), calendar.clock(), calendar.tongue(), WORDS);
             var again = new SwapForm(overtaken.version(), form.from(), form.to(), form.contact());
             return page(calendar, at, again, notes, HttpStatus.CONFLICT);
+        }
+        if (saved instanceof Saved.Opens opens) {
+            return page(calendar, at, form, Notes.of(opens, calendar.tongue()), HttpStatus.CONFLICT);
         }
         Notes notes = Notes.of((Saved.Wrong) saved, wish, calendar.tongue(), WORDS);
         int place = Filled.of(wish).each("reliefs").size() - 1;

@@ -200,6 +200,19 @@ class LadderPagesIT extends SharedGateway {
         Assertions.assertThat(web.post("/ladders/night", FORM, rungs + "&act=up.1", Web.owner())
                         .body())
                 .containsSubsequence("value=\"up.1\"", "value=\"up.0\"", "<b>2:14 AM</b>");
+        String seen = web.get("/api/v1/setup", Web.owner())
+                .headers()
+                .firstValue("ETag")
+                .orElseThrow()
+                .replace("\"", "");
+        Assertions.assertThat(web.post(
+                                "/ladders/night",
+                                FORM,
+                                rungs.replace("seen=0", "seen=" + seen) + "&ask-1=1&act=look",
+                                Web.owner())
+                        .body())
+                .contains("name=\"wait-1\"", "name=\"ask-1\"")
+                .doesNotContain("name=\"ask-0\"");
     }
 
     @ParameterizedTest

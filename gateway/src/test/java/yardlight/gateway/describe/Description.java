@@ -29,6 +29,7 @@ class Description {
     private static final Map<String, List<String>> QUERIES = Map.of(
             "GET /api/v1/alarms", List.of("site", "state", "from", "to"),
             "GET /api/v1/lines", List.of("contact"),
+            "GET /api/v1/coverage", List.of("site", "priority", "from", "to"),
             "GET /api/v1/suggestions", List.of("site", "point"),
             "GET /api/v1/readings", List.of("site", "point", "from", "to", "points"),
             "GET /api/v1/log", List.of("from", "to", "site", "contact"),

@@ -45,7 +45,10 @@ class DueLoopTest {
     private void goesOnAfter(Error error) {
         InstantSource clock = InstantSource.system();
         var sweep = new Sweep(
-                new OneDue(), new Stimuli(new FailsOnce(error), Leap.NEVER), clock, new SimpleMeterRegistry());
+                new OneDue(),
+                new Stimuli(new FailsOnce(error), Leap.NEVER, Optional::empty),
+                clock,
+                new SimpleMeterRegistry());
         var loop = new DueLoop(sweep, clock, Pace.REAL, new DueSettings(Duration.ofMillis(10)));
         loop.start();
         try {

@@ -40,7 +40,7 @@ class HistoryIT extends EditingGateway {
         desk.save(seen, List.of(again(2)), "ben");
         desk.save(seen + 1, List.of(contact("ben", "Benjamin Tully")), "owner");
 
-        Saved saved = history.takeBack(seen + 1, "owner");
+        Saved saved = history.takeBack(seen + 1, "owner", "");
 
         assertThat(saved).isEqualTo(new Saved.Stored(seen + 3));
         assertThat(desk.look().tree().piece(Part.LADDERS, "night")).isEqualTo(again(1));
@@ -55,10 +55,10 @@ class HistoryIT extends EditingGateway {
         Piece day = desk.look().tree().piece(Part.LADDERS, "day");
         desk.save(seen, List.of(Piece.none(Part.LADDERS, "day")), "ben");
 
-        history.takeBack(seen + 1, "owner");
+        history.takeBack(seen + 1, "owner", "");
         assertThat(desk.look().tree().piece(Part.LADDERS, "day")).isEqualTo(day);
 
-        history.takeBack(seen + 2, "owner");
+        history.takeBack(seen + 2, "owner", "");
         assertThat(desk.look().tree().piece(Part.LADDERS, "day").node()).isEmpty();
     }
 
@@ -68,7 +68,7 @@ class HistoryIT extends EditingGateway {
         desk.save(seen, List.of(again(2)), "owner");
         desk.save(seen + 1, List.of(again(3)), "ben");
 
-        Saved saved = history.takeBack(seen + 1, "owner");
+        Saved saved = history.takeBack(seen + 1, "owner", "");
 
         assertThat(saved).isInstanceOfSatisfying(Saved.Overtaken.class, overtaken -> {
             assertThat(overtaken.by()).isEqualTo("ben");
@@ -88,7 +88,7 @@ class HistoryIT extends EditingGateway {
         Piece moved = Piece.of(Part.SITES, with(site.node().orElseThrow(), "ladder", new Node.Text("day")));
         desk.save(seen + 1, List.of(moved), "owner");
 
-        Saved saved = history.takeBack(seen + 1, "owner");
+        Saved saved = history.takeBack(seen + 1, "owner", "");
 
         assertThat(saved).isInstanceOf(Saved.Wrong.class);
         assertThat(desk.look().tree().piece(Part.LADDERS, "day")).isEqualTo(day);
@@ -98,9 +98,9 @@ class HistoryIT extends EditingGateway {
     void knows_no_edit_that_has_nothing_before_it() {
         store(Documents.CONTRACT);
 
-        assertThatThrownBy(() -> history.takeBack(1, "owner")).isInstanceOf(Problem.class);
-        assertThatThrownBy(() -> history.takeBack(1_000_000, "owner")).isInstanceOf(Problem.class);
-        assertThatThrownBy(() -> history.takeBack(0, "owner")).isInstanceOf(Problem.class);
+        assertThatThrownBy(() -> history.takeBack(1, "owner", "")).isInstanceOf(Problem.class);
+        assertThatThrownBy(() -> history.takeBack(1_000_000, "owner", "")).isInstanceOf(Problem.class);
+        assertThatThrownBy(() -> history.takeBack(0, "owner", "")).isInstanceOf(Problem.class);
     }
 
     @Test

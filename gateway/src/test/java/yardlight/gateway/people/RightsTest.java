@@ -86,6 +86,8 @@ class RightsTest {
         decided.put("GET /phone", Who.HAND_UP);
         decided.put("POST /phone/lines", Who.OWNER);
         decided.put("GET /silences", Who.READER_UP);
+        decided.put("GET /api/v1/coverage", Who.READER_UP);
+        decided.put("GET /sites/{id}/coverage", Who.READER_UP);
         decided.put("GET /a/{token}", Who.ANYBODY);
         decided.put("POST /a/{token}", Who.ANYBODY);
         decided.put("GET /", Who.READER_UP);

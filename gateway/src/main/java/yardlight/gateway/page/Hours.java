@@ -1,4 +1,4 @@
-package yardlight.gateway.ladders;
+package yardlight.gateway.page;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -7,29 +7,30 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
 /** How the hours of a week read at a site. */
-record Hours(ZoneId zone, Locale locale) {
+public record Hours(ZoneId zone, Locale locale) {
 
     /** {@code 2:10 AM}. */
-    String clock(Instant instant) {
+    public String clock(Instant instant) {
         return written(instant, english() ? "h:mm a" : "H:mm");
     }
 
     /** {@code Sat 2:10 AM}. */
-    String day(Instant instant) {
+    public String day(Instant instant) {
         return written(instant, english() ? "EEE h:mm a" : "EEE H:mm");
     }
 
     /** {@code Sat, Nov 28, 2:10 AM}. */
-    String date(Instant instant) {
+    public String date(Instant instant) {
         return written(instant, english() ? "EEE, MMM d, h:mm a" : "EEE d MMM, H:mm");
     }
 
     /** {@code Sat 28}. */
-    String date(LocalDate day) {
+    public String date(LocalDate day) {
         return day.format(DateTimeFormatter.ofPattern("EEE d", locale));
     }
 
-    LocalDate dayOf(Instant instant) {
+    /** The day on which it is there. */
+    public LocalDate dayOf(Instant instant) {
         return LocalDate.ofInstant(instant, zone);
     }
 

@@ -1,7 +1,9 @@
-package yardlight.escalation.coverage;
+package yardlight.gateway.coverage;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
@@ -10,8 +12,10 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.LongSupplier;
 import org.junit.jupiter.api.Test;
 import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.coverage.Coverage;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.quiet.QuietHours;
@@ -33,24 +37,56 @@ class CoverageSpeedTest {
     private static final Duration DAYS = Duration.ofDays(400);
     private static final Instant FROM = Instant.parse("2026-11-25T12:00:00Z");
 
-    /** Asked were two seconds on a quiet machine; this runs beside others, so the bound only tells a mistake. */
-    private static final Duration BOUND = Duration.ofSeconds(12);
+    /** Of the processor: what others do on the same machine does not count. */
+    private static final Duration BOUND = Duration.ofSeconds(2);
 
     @Test
-    void costs_little_for_400_days_of_200_sites() {
+    void costs_less_than_two_seconds_for_400_days_of_200_sites() {
         Setup setup = setup();
-        Duration best = BOUND.multipliedBy(10);
-        long stretches = 0;
-        for (int round = 0; round < 3; round++) {
-            long begun = System.nanoTime();
-            stretches = all(setup);
-            Duration took = Duration.ofNanos(System.nanoTime() - begun);
-            best = took.compareTo(best) < 0 ? took : best;
+
+        Cost whole = best(() -> all(setup));
+        Cost gaps = best(() -> gaps(setup));
+
+        System.out.println("coverage of " + SITES + " sites and 400 days, four priorities: " + whole
+                + "; the gaps alone: " + gaps + "; limit " + BOUND.toMillis() + " ms of the processor");
+        assertThat(whole.found()).isGreaterThan(SITES * DAYS.toDays());
+        assertThat(gaps.found()).isPositive();
+        assertThat(whole.processor()).isLessThan(BOUND);
+        assertThat(gaps.processor()).isLessThan(whole.processor());
+    }
+
+    /** @param elapsed by the clock on the wall, which others lengthen */
+    private record Cost(long found, Duration processor, Duration elapsed) {
+
+        @Override
+        public String toString() {
+            return found + " stretches in " + processor.toMillis() + " ms of the processor, " + elapsed.toMillis()
+                    + " ms on the wall";
         }
-        System.out.println("coverage of " + SITES + " sites and 400 days, four priorities: " + stretches
-                + " stretches in " + best.toMillis() + " ms, asked for 2000");
-        assertThat(stretches).isGreaterThan(SITES * DAYS.toDays());
-        assertThat(best).isLessThan(BOUND);
+    }
+
+    /** Of three rounds the cheapest: the first ones are also spent on warming up. */
+    private static Cost best(LongSupplier work) {
+        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+        Cost best = null;
+        for (int round = 0; round < 3; round++) {
+            long wall = System.nanoTime();
+            long processor = threads.getCurrentThreadCpuTime();
+            long found = work.getAsLong();
+            var cost = new Cost(
+                    found,
+                    Duration.ofNanos(threads.getCurrentThreadCpuTime() - processor),
+                    Duration.ofNanos(System.nanoTime() - wall));
+            best = best == null || cost.processor().compareTo(best.processor()) < 0 ? cost : best;
+        }
+        return best;
+    }
+
+    private static long gaps(Setup setup) {
+        var coverage = new Coverage(setup, Set.of(), FROM, FROM.plus(DAYS));
+        return setup.sites().keySet().stream()
+                .mapToLong(site -> coverage.gaps(site).size())
+                .sum();
     }
 
     private static long all(Setup setup) {
