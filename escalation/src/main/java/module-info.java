@@ -11,6 +11,7 @@ module yardlight.escalation {
     exports yardlight.escalation.ladder;
     exports yardlight.escalation.limit;
     exports yardlight.escalation.notice;
+    exports yardlight.escalation.performance;
     exports yardlight.escalation.proof;
     exports yardlight.escalation.quiet;
     exports yardlight.escalation.reading;

@@ -101,6 +101,7 @@ class ArchitectureTest {
                 "readings",
                 "record",
                 "rehearsal",
+                "reports",
                 "restore",
                 "shutin",
                 "sites",

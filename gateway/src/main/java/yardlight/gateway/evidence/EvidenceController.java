@@ -20,6 +20,7 @@ import yardlight.db.evidence.SignedHead;
 import yardlight.gateway.document.Query;
 import yardlight.gateway.problem.Fault;
 import yardlight.gateway.problem.Problem;
+import yardlight.gateway.seal.SigningKey;
 
 /** Gives out heads, proofs and the export. Nothing of it changes anything. */
 @RestController

@@ -20,6 +20,7 @@ import yardlight.db.evidence.SentHeads;
 import yardlight.db.evidence.SignedHead;
 import yardlight.escalation.Entry;
 import yardlight.gateway.lane.LogBook;
+import yardlight.gateway.seal.SigningKey;
 
 /**
  * Sends the head of the log out of the house once a day: whoever has it can show later that nothing before it was changed.

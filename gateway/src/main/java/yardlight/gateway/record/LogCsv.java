@@ -11,6 +11,7 @@ import org.springframework.stereotype.Component;
 import yardlight.db.log.LogFilter;
 import yardlight.db.log.LogLine;
 import yardlight.db.log.LogLines;
+import yardlight.gateway.document.CsvLine;
 
 /** The log as a file for a spreadsheet, oldest line first. */
 @Component
@@ -30,7 +31,7 @@ class LogCsv {
         response.setHeader(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"yardlight-log.csv\"");
         Writer writer = response.getWriter();
         writer.write("line,at,what," + String.join(",", ABOUT) + ",words\r\n");
-        lines.each(filter, line -> write(writer, Csv.line(cells(line))));
+        lines.each(filter, line -> write(writer, CsvLine.line(cells(line))));
     }
 
     private static List<String> cells(LogLine line) {

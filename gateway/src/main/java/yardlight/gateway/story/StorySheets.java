@@ -1,22 +1,15 @@
 package yardlight.gateway.story;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 import yardlight.db.alarm.Alarms;
 import yardlight.db.alarm.RecordedAlarm;
-import yardlight.db.alarm.RecordedCallout;
 import yardlight.db.alarm.Silences;
 import yardlight.db.alarm.Told;
-import yardlight.db.log.AlarmSpan;
-import yardlight.db.log.LogLine;
-import yardlight.db.log.LogLines;
 import yardlight.db.shutin.ShutIns;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmRules;
@@ -24,6 +17,7 @@ import yardlight.escalation.alarm.AlarmTrigger;
 import yardlight.escalation.alarm.Timing;
 import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.setup.Setup;
+import yardlight.gateway.account.Accounts;
 import yardlight.gateway.page.Clockface;
 import yardlight.gateway.page.Names;
 import yardlight.gateway.page.ShutInWords;
@@ -36,17 +30,11 @@ import yardlight.gateway.setup.SetupInForce;
 @Component
 class StorySheets {
 
-    /** The newest lines of its log; an alarm that chatters for weeks has more. */
-    private static final int MOST = 300;
-
-    /** A delay takes this long at most, and its report stands in the log before the alarm. */
-    private static final Duration LONGEST_DELAY = Duration.ofDays(1);
-
     private static final int LITTLE = 60;
 
     private final Alarms alarms;
     private final Told told;
-    private final LogLines log;
+    private final Accounts accounts;
     private final Silences silences;
     private final ShutIns shutIns;
     private final SetupInForce inForce;
@@ -55,7 +43,7 @@ class StorySheets {
     StorySheets(
             Alarms alarms,
             Told told,
-            LogLines log,
+            Accounts accounts,
             Silences silences,
             ShutIns shutIns,
             SetupInForce inForce,
@@ -63,7 +51,7 @@ class StorySheets {
         this.shutIns = shutIns;
         this.alarms = alarms;
         this.told = told;
-        this.log = log;
+        this.accounts = accounts;
         this.silences = silences;
         this.inForce = inForce;
         this.clock = clock;
@@ -105,7 +93,7 @@ class StorySheets {
                 newest.isPresent() ? StorySheet.May.NOTHING : may(alarm, setup),
                 new ShutInWords(tongue, names, clockface).brief(setup.site(site), shutIns.of(site)),
                 silence(alarm, telling).stream().toList(),
-                story(recorded, newest.isPresent(), telling),
+                story(recorded, telling),
                 Shelf.of(clockface, tongue));
     }
 
@@ -155,38 +143,9 @@ class StorySheets {
                         .toList());
     }
 
-    private List<StorySheet.Line> story(RecordedAlarm recorded, boolean followed, Telling telling) {
-        Alarm alarm = recorded.alarm();
-        Instant began = Stream.of(alarm.occurredAt(), alarm.receivedAt())
-                .flatMap(Optional::stream)
-                .min(Instant::compareTo)
-                .orElse(clock.instant());
-        Optional<Instant> next = followed ? next(alarm).flatMap(Alarm::receivedAt) : Optional.empty();
-        List<LogLine> lines = log.about(
-                new AlarmSpan(
-                        alarm.key().site(),
-                        alarm.id(),
-                        alarm.key().local(),
-                        alarm.callout(),
-                        began.minus(LONGEST_DELAY),
-                        next.map(at -> at.plusSeconds(LITTLE))),
-                MOST);
-        return new Story(telling).of(alarm, lines, callouts(recorded, lines));
-    }
-
-    private Optional<Alarm> next(Alarm alarm) {
-        return alarms.byId(
-                        alarm.draft().occurrence(alarm.occurrence() + 1).done().id())
-                .map(RecordedAlarm::alarm);
-    }
-
-    /** Its newest callout, and those before it of which its log tells. */
-    private List<RecordedCallout> callouts(RecordedAlarm recorded, List<LogLine> lines) {
-        var others = new LinkedHashSet<String>();
-        lines.forEach(line -> Optional.ofNullable(line.about().get("callout"))
-                .filter(id -> recorded.alarm().callout().filter(id::equals).isEmpty())
-                .ifPresent(others::add));
-        return Stream.concat(recorded.callout().stream(), alarms.callouts(others).stream())
+    private List<StorySheet.Line> story(RecordedAlarm recorded, Telling telling) {
+        return accounts.of(recorded, telling).stream()
+                .map(one -> new StorySheet.Line(telling.clock().read(one.at()), one.words(), one.english()))
                 .toList();
     }
 }

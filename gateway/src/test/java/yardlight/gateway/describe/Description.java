@@ -34,7 +34,8 @@ class Description {
             "GET /api/v1/readings", List.of("site", "point", "from", "to", "points"),
             "GET /api/v1/log", List.of("from", "to", "site", "contact"),
             "GET /api/v1/log/proof", List.of("line", "size"),
-            "GET /api/v1/log/consistency", List.of("first", "second"));
+            "GET /api/v1/log/consistency", List.of("first", "second"),
+            "GET /api/v1/reports/notification", List.of("alarm", "site", "from", "to"));
 
     @Bean
     OpenAPI about() {

@@ -48,6 +48,7 @@ class RightsTest {
         ladders(decided);
         pagesOfPeople(decided);
         boxes(decided);
+        reports(decided);
         return decided;
     }
 
@@ -186,6 +187,13 @@ class RightsTest {
         decided.put("POST /start/{step}", Who.OWNER);
         decided.put("POST /start/key", Who.OWNER);
         decided.put("POST /start/test", Who.OWNER);
+    }
+
+    private static void reports(Map<String, Who> decided) {
+        decided.put("GET /reports", Who.READER_UP);
+        decided.put("GET /reports/notification.pdf", Who.READER_UP);
+        decided.put("GET /reports/notification.csv", Who.READER_UP);
+        decided.put("GET /api/v1/reports/notification", Who.READER_UP);
     }
 
     private static void ladders(Map<String, Who> decided) {

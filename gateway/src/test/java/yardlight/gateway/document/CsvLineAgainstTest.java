@@ -1,4 +1,4 @@
-package yardlight.gateway.record;
+package yardlight.gateway.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Cells against ASVS 5.0 1.2.10 (read), OWASP CSV Injection and RFC 4180 2.6, 2.7 (read second hand). */
-class CsvAgainstTest {
+class CsvLineAgainstTest {
 
     static List<String> formulas() {
         return List.of("=1+1", "+cmd", "-cmd", "@SUM(A1)", "\tcmd", "\rcmd", "\0cmd");
@@ -18,24 +18,24 @@ class CsvAgainstTest {
     @ParameterizedTest
     @MethodSource("formulas")
     void a_text_that_begins_like_a_formula_gets_a_quote_in_front(String text) {
-        assertThat(Csv.cell(text)).contains("'" + text);
+        assertThat(CsvLine.cell(text)).contains("'" + text);
     }
 
     /** Derived: a reading below zero is a number and no formula. */
     @ParameterizedTest
     @ValueSource(strings = {"-12.5", "-97", "18.0", "0"})
     void a_number_is_left_alone(String number) {
-        assertThat(Csv.cell(number)).isEqualTo(number);
+        assertThat(CsvLine.cell(number)).isEqualTo(number);
     }
 
     @Test
     void what_only_begins_like_a_number_is_a_text() {
-        assertThat(Csv.cell("-12.5+cmd")).isEqualTo("'-12.5+cmd");
+        assertThat(CsvLine.cell("-12.5+cmd")).isEqualTo("'-12.5+cmd");
     }
 
     @Test
     void commas_quotes_and_line_ends_are_quoted() {
-        assertThat(Csv.line(List.of("a,b", "say \"ok\"", "two\r\nlines", "plain")))
+        assertThat(CsvLine.line(List.of("a,b", "say \"ok\"", "two\r\nlines", "plain")))
                 .isEqualTo("\"a,b\",\"say \"\"ok\"\"\",\"two\r\nlines\",plain\r\n");
     }
 }

@@ -1,4 +1,4 @@
-package yardlight.gateway.story;
+package yardlight.gateway.account;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static yardlight.escalation.Fixtures.PUMP;

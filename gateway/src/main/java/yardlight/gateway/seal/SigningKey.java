@@ -1,4 +1,4 @@
-package yardlight.gateway.evidence;
+package yardlight.gateway.seal;
 
 import java.time.InstantSource;
 import org.springframework.stereotype.Component;
@@ -9,7 +9,7 @@ import yardlight.db.secret.Secrets;
 
 /** The key that signs heads, one for all gateways of a database; made at the first start. */
 @Component
-class SigningKey {
+public class SigningKey {
 
     private final HeadKey key;
 
@@ -17,7 +17,7 @@ class SigningKey {
         this.key = HeadKey.of(secrets.get("log-heads", HeadKey::fresh, clock.instant()));
     }
 
-    SignedHead sign(LogHead head) {
+    public SignedHead sign(LogHead head) {
         return SignedHead.of(head, key);
     }
 }

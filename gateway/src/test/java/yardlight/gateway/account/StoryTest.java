@@ -1,4 +1,4 @@
-package yardlight.gateway.story;
+package yardlight.gateway.account;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -35,7 +35,7 @@ class StoryTest {
         var telling = new Telling(Tongues.ENGLISH, new Names(Fixtures.theSetup()), clock);
         return new Story(telling)
                 .of(alarm, log, callouts).stream()
-                        .map(line -> line.time() + " " + line.words())
+                        .map(line -> clock.read(line.at()) + " " + line.words())
                         .toList();
     }
 

@@ -1,4 +1,4 @@
-package yardlight.gateway.story;
+package yardlight.gateway.account;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -22,8 +22,6 @@ final class Story {
     /** A report that took longer is told apart from what it reports. */
     private static final Duration LATE = Duration.ofMinutes(1);
 
-    private record Moment(Instant at, String words, boolean english) {}
-
     private final Telling telling;
     private final List<Moment> moments = new ArrayList<>();
 
@@ -31,7 +29,7 @@ final class Story {
         this.telling = telling;
     }
 
-    List<StorySheet.Line> of(Alarm alarm, List<LogLine> log, List<RecordedCallout> callouts) {
+    List<Moment> of(Alarm alarm, List<LogLine> log, List<RecordedCallout> callouts) {
         began(alarm);
         log(alarm, log);
         callouts.stream()
@@ -40,9 +38,7 @@ final class Story {
                 .forEach(this::notice);
         // Stable: what happened in the same moment stays in the order in which it was put down.
         moments.sort(Comparator.comparing(Moment::at));
-        return moments.stream()
-                .map(one -> new StorySheet.Line(telling.clock().read(one.at()), one.words(), one.english()))
-                .toList();
+        return List.copyOf(moments);
     }
 
     private void began(Alarm alarm) {
@@ -79,7 +75,8 @@ final class Story {
             if (!stray && !plain) {
                 Optional<String> words = phrases.of(line);
                 if (!words.equals(Optional.of(""))) {
-                    moments.add(new Moment(line.at(), words.orElse(line.words()), words.isEmpty()));
+                    moments.add(new Moment(
+                            line.at(), words.orElse(line.words()), words.isEmpty(), Optional.of(line.line())));
                 }
             }
             occurred = event ? line.at() : occurred;
@@ -105,7 +102,8 @@ final class Story {
                     queued,
                     telling.tongue().say(call ? "story.told" : "story.news", who, telling.fate(recorded))
                             + (call || text.isEmpty() ? "" : ": " + text),
-                    false));
+                    false,
+                    Optional.empty()));
         } else {
             say(queued, "called", who, way);
             recorded.attempts().forEach(attempt -> attempt(who, attempt));
@@ -125,6 +123,6 @@ final class Story {
     }
 
     private void say(Instant at, String key, Object... values) {
-        moments.add(new Moment(at, telling.tongue().say("story." + key, values), false));
+        moments.add(new Moment(at, telling.tongue().say("story." + key, values), false, Optional.empty()));
     }
 }

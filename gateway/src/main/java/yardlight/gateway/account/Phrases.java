@@ -1,4 +1,4 @@
-package yardlight.gateway.story;
+package yardlight.gateway.account;
 
 import java.time.Duration;
 import java.time.Instant;

@@ -1,4 +1,4 @@
-package yardlight.gateway.record;
+package yardlight.gateway.document;
 
 import java.util.List;
 import java.util.regex.Pattern;
@@ -8,15 +8,15 @@ import java.util.stream.Collectors;
  * Lines of comma-separated values (RFC 4180) that are safe to open in a spreadsheet: a text that begins like a formula
  * gets a quote in front (OWASP, CSV Injection). Numbers are left alone: {@code -12.5} begins with a minus and is none.
  */
-final class Csv {
+public final class CsvLine {
 
     private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
     private static final String FORMULA = "=+-@\t\r\0";
 
-    private Csv() {}
+    private CsvLine() {}
 
-    static String line(List<String> cells) {
-        return cells.stream().map(Csv::cell).collect(Collectors.joining(",")) + "\r\n";
+    public static String line(List<String> cells) {
+        return cells.stream().map(CsvLine::cell).collect(Collectors.joining(",")) + "\r\n";
     }
 
     static String cell(String text) {
