@@ -40,7 +40,7 @@ public class AnswerLines {
 
     private final JdbcTemplate jdbc;
 
-    AnswerLines(JdbcTemplate jdbc) {
+    public AnswerLines(JdbcTemplate jdbc) {
         this.jdbc = jdbc;
     }
 

@@ -134,7 +134,8 @@ class PeopleDoor {
                 .permitAll();
         requests.requestMatchers(HttpMethod.PUT, "/api/v1/setup").hasRole(OWNER);
         requests.requestMatchers(HttpMethod.POST, "/phone/**", "/boxes/**").hasRole(OWNER);
-        requests.requestMatchers("/phone").hasRole(HAND);
+        requests.requestMatchers("/phone", "/reports/burden", "/reports/burden.csv", "/api/v1/reports/burden")
+                .hasRole(HAND);
         requests.requestMatchers(KEYS).hasRole(OWNER);
         requests.requestMatchers("/start", "/start/**").hasRole(OWNER);
         requests.requestMatchers(HttpMethod.POST, "/sites/*/shut-in").hasRole(HAND);

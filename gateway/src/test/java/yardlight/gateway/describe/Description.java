@@ -35,7 +35,9 @@ class Description {
             "GET /api/v1/log", List.of("from", "to", "site", "contact"),
             "GET /api/v1/log/proof", List.of("line", "size"),
             "GET /api/v1/log/consistency", List.of("first", "second"),
-            "GET /api/v1/reports/notification", List.of("alarm", "site", "from", "to"));
+            "GET /api/v1/reports/notification", List.of("alarm", "site", "from", "to"),
+            "GET /api/v1/reports/performance", List.of("site", "from", "to"),
+            "GET /api/v1/reports/burden", List.of("from", "to"));
 
     @Bean
     OpenAPI about() {

@@ -190,6 +190,10 @@ class RightsTest {
     }
 
     private static void reports(Map<String, Who> decided) {
+        for (String form : List.of("/reports/%s", "/reports/%s.csv", "/api/v1/reports/%s")) {
+            decided.put("GET " + form.formatted("performance"), Who.READER_UP);
+            decided.put("GET " + form.formatted("burden"), Who.HAND_UP);
+        }
         decided.put("GET /reports", Who.READER_UP);
         decided.put("GET /reports/notification.pdf", Who.READER_UP);
         decided.put("GET /reports/notification.csv", Who.READER_UP);

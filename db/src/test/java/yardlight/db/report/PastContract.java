@@ -1,0 +1,136 @@
+package yardlight.db.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.sql.DataSource;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.jdbc.core.JdbcTemplate;
+import yardlight.db.TestDatabase;
+import yardlight.db.journal.Journal;
+import yardlight.db.journal.Sheet;
+import yardlight.db.journal.Writing;
+import yardlight.db.report.SentTexts.SentText;
+import yardlight.escalation.Decision;
+import yardlight.escalation.Escalator;
+import yardlight.escalation.Fixtures;
+import yardlight.escalation.Stimulus;
+import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.alarm.Measured;
+import yardlight.escalation.alarm.Priority;
+import yardlight.escalation.alarm.Report;
+import yardlight.escalation.performance.PastAlarm;
+import yardlight.escalation.wording.Links;
+
+/** What reports read of the past, on every database. */
+abstract class PastContract {
+
+    private static final Instant NOW = Fixtures.at("2026-11-25T12:00");
+    private static final AlarmKey SEPARATOR = new AlarmKey("mesa-9", "separator", "low");
+    private static final int ALL = 1000;
+
+    private DataSource source;
+    private PastAlarms alarms;
+
+    abstract TestDatabase database();
+
+    @BeforeEach
+    void open() {
+        source = database().newDataSource();
+        alarms = new PastAlarms(new JdbcTemplate(source));
+    }
+
+    @Test
+    void an_occurrence_is_read_with_its_end_its_answer_and_whether_anybody_was_called() {
+        decide(NOW, reported(Fixtures.TANK, true, NOW));
+        decide(NOW.plusSeconds(60), new Stimulus.Acknowledge(Fixtures.TANK, "ben", "page", Optional.empty()));
+        decide(NOW.plusSeconds(90), reported(Fixtures.TANK, false, NOW.plusSeconds(90)));
+
+        assertThat(alarms.between(Optional.empty(), NOW, NOW.plusSeconds(1), ALL))
+                .containsExactly(new PastAlarm(
+                        Fixtures.TANK,
+                        Priority.HIGH,
+                        true,
+                        NOW,
+                        NOW,
+                        Optional.of(NOW.plusSeconds(90)),
+                        Optional.of(NOW.plusSeconds(60)),
+                        List.of()));
+    }
+
+    @Test
+    void what_came_back_within_the_occurrence_is_remembered_with_it() {
+        decide(NOW, reported(Fixtures.TANK, true, NOW));
+        decide(NOW.plusSeconds(10), reported(Fixtures.TANK, false, NOW.plusSeconds(10)));
+        decide(NOW.plusSeconds(20), reported(Fixtures.TANK, true, NOW.plusSeconds(20)));
+
+        assertThat(alarms.between(Optional.of("mesa-9"), NOW, NOW.plusSeconds(1), ALL))
+                .extracting(PastAlarm::activations)
+                .containsExactly(List.of(NOW.plusSeconds(20)));
+        assertThat(alarms.between(Optional.of("draw-2"), NOW, NOW.plusSeconds(1), ALL))
+                .isEmpty();
+    }
+
+    @Test
+    void what_went_on_at_an_instant_began_before_it_and_was_not_over() {
+        decide(NOW, reported(Fixtures.TANK, true, NOW));
+        decide(NOW.plusSeconds(5), reported(SEPARATOR, true, NOW.plusSeconds(5)));
+        decide(NOW.plusSeconds(90), reported(SEPARATOR, false, NOW.plusSeconds(90)));
+
+        assertThat(goingOn(NOW.plusSeconds(60))).containsExactlyInAnyOrder(Fixtures.TANK, SEPARATOR);
+        assertThat(goingOn(NOW.plusSeconds(90))).containsExactly(Fixtures.TANK);
+        assertThat(goingOn(NOW)).isEmpty();
+    }
+
+    @Test
+    void a_text_counts_once_a_carrier_took_it() {
+        decide(NOW, reported(Fixtures.TANK, true, NOW));
+        List<SentText> before = texts();
+        String notice = new JdbcTemplate(source).queryForObject("select id from notice", String.class);
+
+        decide(NOW.plusSeconds(7), new Stimulus.NoticeFate(notice, 0, Stimulus.Fate.HANDED_OVER, "250 taken"));
+
+        assertThat(before).isEmpty();
+        assertThat(texts()).containsExactly(new SentText("ana", "call", "sms-mail", NOW.plusSeconds(7)));
+    }
+
+    private List<AlarmKey> goingOn(Instant at) {
+        return alarms.goingOn(Optional.empty(), at.minus(Duration.ofDays(31)), at, ALL).stream()
+                .map(PastAlarm::key)
+                .toList();
+    }
+
+    private List<SentText> texts() {
+        var found = new ArrayList<SentText>();
+        new SentTexts(new JdbcTemplate(source)).each(NOW, NOW.plusSeconds(1), found::add);
+        return found;
+    }
+
+    private void decide(Instant now, Stimulus stimulus) {
+        try (var journal = new Journal(source);
+                Writing writing = journal.begin()) {
+            Sheet sheet = writing.sheet(Fixtures.theSetup());
+            Decision decision = new Escalator(Links.NONE, sheet::nextCode).decide(sheet, stimulus, now);
+            sheet.apply(decision.changes());
+            writing.commit(sheet, now);
+        }
+    }
+
+    private static Stimulus reported(AlarmKey key, boolean active, Instant at) {
+        return new Stimulus.Reported(
+                "mesa-9-box",
+                List.of(new Report(
+                        key,
+                        Optional.of("mesa-9-box"),
+                        active,
+                        Optional.of(Priority.HIGH),
+                        Measured.NOTHING,
+                        at,
+                        false)));
+    }
+}
