@@ -26,18 +26,18 @@ class Description {
     private static final List<String> BY_KEY =
             List.of("POST /api/v1/events", "POST /api/v1/heartbeats", "POST /api/v1/readings", "POST /api/v1/replies");
 
-    private static final Map<String, List<String>> QUERIES = Map.of(
-            "GET /api/v1/alarms", List.of("site", "state", "from", "to"),
-            "GET /api/v1/lines", List.of("contact"),
-            "GET /api/v1/coverage", List.of("site", "priority", "from", "to"),
-            "GET /api/v1/suggestions", List.of("site", "point"),
-            "GET /api/v1/readings", List.of("site", "point", "from", "to", "points"),
-            "GET /api/v1/log", List.of("from", "to", "site", "contact"),
-            "GET /api/v1/log/proof", List.of("line", "size"),
-            "GET /api/v1/log/consistency", List.of("first", "second"),
-            "GET /api/v1/reports/notification", List.of("alarm", "site", "from", "to"),
-            "GET /api/v1/reports/performance", List.of("site", "from", "to"),
-            "GET /api/v1/reports/burden", List.of("from", "to"));
+    private static final Map<String, List<String>> QUERIES = Map.ofEntries(
+            Map.entry("GET /api/v1/alarms", List.of("site", "state", "from", "to")),
+            Map.entry("GET /api/v1/lines", List.of("contact")),
+            Map.entry("GET /api/v1/coverage", List.of("site", "priority", "from", "to")),
+            Map.entry("GET /api/v1/suggestions", List.of("site", "point")),
+            Map.entry("GET /api/v1/readings", List.of("site", "point", "from", "to", "points")),
+            Map.entry("GET /api/v1/log", List.of("from", "to", "site", "contact")),
+            Map.entry("GET /api/v1/log/proof", List.of("line", "size")),
+            Map.entry("GET /api/v1/log/consistency", List.of("first", "second")),
+            Map.entry("GET /api/v1/reports/notification", List.of("alarm", "site", "from", "to")),
+            Map.entry("GET /api/v1/reports/performance", List.of("site", "from", "to")),
+            Map.entry("GET /api/v1/reports/burden", List.of("from", "to")));
 
     @Bean
     OpenAPI about() {

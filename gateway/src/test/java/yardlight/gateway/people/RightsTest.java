@@ -45,10 +45,9 @@ class RightsTest {
         api(decided);
         pages(decided);
         decided.putAll(logins());
-        ladders(decided);
+        laddersAndReports(decided);
         pagesOfPeople(decided);
         boxes(decided);
-        reports(decided);
         return decided;
     }
 
@@ -189,7 +188,13 @@ class RightsTest {
         decided.put("POST /start/test", Who.OWNER);
     }
 
-    private static void reports(Map<String, Who> decided) {
+    private static void laddersAndReports(Map<String, Who> decided) {
+        decided.put("GET /ladders", Who.READER_UP);
+        decided.put("POST /ladders", Who.OWNER);
+        decided.put("GET /ladders/{id}", Who.READER_UP);
+        decided.put("POST /ladders/{id}", Who.OWNER);
+        decided.put("POST /ladders/{id}/rehearsal", Who.READER_UP);
+        decided.put("POST /ladders/{id}/remove", Who.OWNER);
         for (String form : List.of("/reports/%s", "/reports/%s.csv", "/api/v1/reports/%s")) {
             decided.put("GET " + form.formatted("performance"), Who.READER_UP);
             decided.put("GET " + form.formatted("burden"), Who.HAND_UP);
@@ -198,15 +203,6 @@ class RightsTest {
         decided.put("GET /reports/notification.pdf", Who.READER_UP);
         decided.put("GET /reports/notification.csv", Who.READER_UP);
         decided.put("GET /api/v1/reports/notification", Who.READER_UP);
-    }
-
-    private static void ladders(Map<String, Who> decided) {
-        decided.put("GET /ladders", Who.READER_UP);
-        decided.put("POST /ladders", Who.OWNER);
-        decided.put("GET /ladders/{id}", Who.READER_UP);
-        decided.put("POST /ladders/{id}", Who.OWNER);
-        decided.put("POST /ladders/{id}/rehearsal", Who.READER_UP);
-        decided.put("POST /ladders/{id}/remove", Who.OWNER);
         decided.put("GET /edits", Who.READER_UP);
         decided.put("POST /edits/{version}/take-back", Who.OWNER);
     }
