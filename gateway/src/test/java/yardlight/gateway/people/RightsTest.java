@@ -56,6 +56,7 @@ class RightsTest {
         decided.put("POST /api/v1/heartbeats", Who.KEY);
         decided.put("POST /api/v1/readings", Who.KEY);
         decided.put("GET /api/v1/readings", Who.READER_UP);
+        decided.put("GET /api/v1/suggestions", Who.READER_UP);
         decided.put("POST /api/v1/replies", Who.KEY);
         decided.put("GET /api/v1/setup", Who.READER_UP);
         decided.put("PUT /api/v1/setup", Who.OWNER);
@@ -84,7 +85,6 @@ class RightsTest {
     private static void pages(Map<String, Who> decided) {
         decided.put("GET /contacts/{id}", Who.READER_UP);
         decided.put("GET /phone", Who.HAND_UP);
-        decided.put("POST /phone/lines", Who.OWNER);
         decided.put("GET /silences", Who.READER_UP);
         decided.put("GET /api/v1/coverage", Who.READER_UP);
         decided.put("GET /sites/{id}/coverage", Who.READER_UP);
@@ -113,7 +113,6 @@ class RightsTest {
         decided.put("POST /sites/{id}/response", Who.OWNER);
         decided.put("GET /sites/{site}/points/{point}", Who.OWNER);
         decided.put("GET /sites/{site}/points/{point}/replay", Who.OWNER);
-        decided.put("GET /api/v1/suggestions", Who.READER_UP);
         decided.put("POST /sites/{site}/points/{point}", Who.OWNER);
         decided.put("POST /sites/{id}/points/{point}/service", Who.OWNER);
         decided.put("GET /record", Who.READER_UP);
@@ -152,6 +151,7 @@ class RightsTest {
     }
 
     private static void pagesOfPeople(Map<String, Who> decided) {
+        decided.put("POST /phone/lines", Who.OWNER);
         decided.put("GET /people", Who.READER_UP);
         decided.put("GET /people/{id}", Who.READER_UP);
         decided.put("POST /people/{id}/lines/{line}/test", Who.HAND_UP);
