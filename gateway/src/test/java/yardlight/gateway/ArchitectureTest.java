@@ -86,6 +86,7 @@ class ArchitectureTest {
                 "due",
                 "edits",
                 "evidence",
+                "feed",
                 "health",
                 "home",
                 "http",

@@ -52,6 +52,7 @@ class PeopleDoor {
         "/new-person",
         "/people/*/edit",
         "/people/*/remove",
+        "/people/*/calendar/**",
         "/new-roster",
         "/turns/*/edit",
         "/turns/*/swap/**",

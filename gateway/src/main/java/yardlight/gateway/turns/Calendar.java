@@ -6,12 +6,14 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAdjusters;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.roster.Relief;
 import yardlight.escalation.roster.Roster;
 import yardlight.escalation.roster.Stretch;
+import yardlight.escalation.swap.Offer;
 import yardlight.escalation.walltime.WallTime;
 import yardlight.gateway.page.Clockface;
 import yardlight.gateway.page.Names;
@@ -24,7 +26,7 @@ record Calendar(Roster roster, Names names, Tongue tongue, Instant now) {
     private static final int DAYS = 7;
 
     /** @param from a day of the first week; the one that it is when there is none */
-    TurnsSheet of(Optional<LocalDate> from) {
+    TurnsSheet of(Optional<LocalDate> from, Balance balance, List<Offer> offers) {
         LocalDate monday = from.orElseGet(() -> LocalDate.ofInstant(now, roster.zone()))
                 .with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
         return new TurnsSheet(
@@ -38,6 +40,11 @@ record Calendar(Roster roster, Names names, Tongue tongue, Instant now) {
                         .filter(relief ->
                                 WallTime.instant(relief.to(), roster.zone()).isAfter(now))
                         .map(this::swap)
+                        .toList(),
+                balance.of(roster).stream().map(this::share).toList(),
+                offers.stream()
+                        .filter(offer -> offer.roster().equals(roster.id()))
+                        .map(offer -> OfferSheet.of(offer, this))
                         .toList());
     }
 
@@ -96,6 +103,10 @@ record Calendar(Roster roster, Names names, Tongue tongue, Instant now) {
                 relief.from().toString(),
                 relief.to().toString(),
                 relief.contact());
+    }
+
+    private TurnsSheet.Share share(Balance.Share one) {
+        return new TurnsSheet.Share(name(one.contact()), one.had(), one.comes(), one.texts(), one.atNight());
     }
 
     /** Another roster in this one's order goes by its id. */
