@@ -97,6 +97,10 @@ final class SwapPeople {
             return none(Sentence.of("swap.alone", "nobody else has turns in this roster"));
         }
         var carriers = new Carriers(draft);
+        others.removeIf(one -> away(one, turn));
+        if (others.isEmpty()) {
+            return none(Sentence.of("swap.away", "all of the others are away then"));
+        }
         List<String> reached =
                 others.stream().filter(one -> carriers.has(one, 0)).toList();
         if (reached.isEmpty()) {
@@ -111,6 +115,12 @@ final class SwapPeople {
         return fit.isEmpty()
                 ? none(Sentence.of("swap.nobody", "with any of the others nobody would be called at once then"))
                 : new Others(fit, Optional.empty());
+    }
+
+    private boolean away(String contact, Turn turn) {
+        return Optional.ofNullable(draft.setup().contacts().get(contact))
+                .filter(known -> !known.away(turn.from(), turn.to()).isEmpty())
+                .isPresent();
     }
 
     private static Others none(Sentence why) {
@@ -137,6 +147,9 @@ final class SwapPeople {
                                 stretch.onCall().filter(contact::equals).isPresent());
         if (!theirs) {
             return Optional.of(CHANGED);
+        }
+        if (away(contact, turn.get())) {
+            return Optional.of(Sentence.of("swap.you-are-away", "you are away then, the setup says"));
         }
         return !new Carriers(draft).has(contact, 0) || leavesNobody(turn.get(), draft.setup(), next)
                 ? Optional.of(Sentence.of("swap.nobody-then", "nobody would be called at once then"))

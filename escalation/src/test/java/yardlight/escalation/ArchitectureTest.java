@@ -64,7 +64,8 @@ class ArchitectureTest {
                             "sentence",
                             "shutin",
                             "tank",
-                            "trend")),
+                            "trend",
+                            "walltime")),
             Map.entry("wording", List.of("alarm", "setup", "shutin", "tank")));
 
     /** Each answers differently from call to call or from machine to machine. */

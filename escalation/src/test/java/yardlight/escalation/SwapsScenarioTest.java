@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
+import yardlight.escalation.setup.Away;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Language;
 import yardlight.escalation.swap.Offer;
@@ -30,6 +31,7 @@ import yardlight.escalation.swap.SwapDay;
  */
 class SwapsScenarioTest {
 
+    private static final String NOON_NEXT = "2026-11-25T12:20";
     private static final String NOON = "2026-11-25T12:00";
     private static final SwapDay FRIDAY = SwapDay.weekday(DayOfWeek.FRIDAY, false);
     private static final SwapDay FRIDAY_NIGHT = SwapDay.weekday(DayOfWeek.FRIDAY, true);
@@ -187,6 +189,42 @@ class SwapsScenarioTest {
 
         assertRefused(night.ask(NOON, FRIDAY_NIGHT), "with any of the others nobody would be called at once then");
         assertThat(night.texts()).isEmpty();
+    }
+
+    @Test
+    void who_is_away_then_is_not_asked_and_cannot_take_it() {
+        play.setup(
+                "2026-11-25T11:00",
+                setup(List.of(), ana(), away(person("ben", Language.EN)), person("carl", Language.EN)));
+        Offer offer = night.offered(FRIDAY_NIGHT);
+        assertThat(offer.asked()).containsExactly("carl");
+
+        play.setup(
+                "2026-11-25T12:05",
+                setup(List.of(), ana(), person("ben", Language.EN), away(person("carl", Language.EN))));
+        assertRefused(night.take("2026-11-25T12:10", offer, "carl"), "you are away then, the setup says");
+
+        play.setup(
+                "2026-11-25T12:15",
+                setup(List.of(), ana(), away(person("ben", Language.EN)), away(person("carl", Language.EN))));
+        assertRefused(
+                play.at(NOON_NEXT, said(new SwapSaid.Asked("ana", SwapDay.weekday(DayOfWeek.SATURDAY, false)))),
+                "all of the others are away then");
+    }
+
+    private static Contact away(Contact contact) {
+        var week =
+                new Away(LocalDateTime.parse("2026-11-26T00:00"), LocalDateTime.parse("2026-11-30T00:00"), "", false);
+        return new Contact(
+                contact.id(),
+                contact.name(),
+                contact.zone(),
+                contact.language(),
+                contact.lines(),
+                contact.quiet(),
+                contact.textsPerHour(),
+                contact.allsWell(),
+                List.of(week));
     }
 
     @Test

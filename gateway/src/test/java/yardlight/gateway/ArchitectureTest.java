@@ -111,6 +111,7 @@ class ArchitectureTest {
                 "suggest",
                 "transport",
                 "turns",
+                "vacations",
                 "watch"
             })
     void no_feature_reaches_into_another(String feature) {

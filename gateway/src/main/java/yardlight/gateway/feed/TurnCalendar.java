@@ -1,5 +1,6 @@
 package yardlight.gateway.feed;
 
+import biweekly.ICalDataType;
 import biweekly.ICalendar;
 import biweekly.component.VEvent;
 import biweekly.property.Classification;
@@ -9,7 +10,6 @@ import biweekly.util.Duration;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Date;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +18,7 @@ import yardlight.escalation.roster.Roster;
 import yardlight.escalation.roster.Stretch;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Setup;
+import yardlight.gateway.clock.Dates;
 import yardlight.gateway.page.Tongue;
 
 /**
@@ -48,8 +49,9 @@ record TurnCalendar(Setup setup, Tongue tongue, byte[] seed, Edited edited) {
         calendar.setName(tongue.say("feed.name", contact.name()));
         calendar.setDescription(tongue.say("feed.description", contact.name()));
         calendar.setUid(new Uid(id("calendar", contact.id())));
-        calendar.setLastModified(Date.from(edited.at()));
-        calendar.setRefreshInterval(REFRESH);
+        calendar.setLastModified(Dates.of(edited.at()));
+        // RFC 7986 5.7 has no type by default, so it has to be said; the library leaves it out.
+        calendar.setRefreshInterval(REFRESH).getParameters().setValue(ICalDataType.DURATION);
         setup.rosters().values().forEach(roster -> events(roster, contact, now).forEach(calendar::addEvent));
         return calendar;
     }
@@ -75,10 +77,10 @@ record TurnCalendar(Setup setup, Tongue tongue, byte[] seed, Edited edited) {
         var event = new VEvent();
         event.setUid(id);
         event.setSequence(edited.version());
-        event.setDateTimeStamp(Date.from(edited.at()));
-        event.setLastModified(Date.from(edited.at()));
-        event.setDateStart(Date.from(stretch.from()), true);
-        event.setDateEnd(Date.from(stretch.to()), true);
+        event.setDateTimeStamp(Dates.of(edited.at()));
+        event.setLastModified(Dates.of(edited.at()));
+        event.setDateStart(Dates.of(stretch.from()), true);
+        event.setDateEnd(Dates.of(stretch.to()), true);
         event.setSummary(tongue.say("feed.on-call", roster.id()));
         stretch.relief()
                 .flatMap(relief -> stretch.tour())

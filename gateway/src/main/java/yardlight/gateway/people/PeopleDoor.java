@@ -53,6 +53,7 @@ class PeopleDoor {
         "/people/*/edit",
         "/people/*/remove",
         "/people/*/calendar/**",
+        "/people/*/vacations/**",
         "/new-roster",
         "/turns/*/edit",
         "/turns/*/swap/**",

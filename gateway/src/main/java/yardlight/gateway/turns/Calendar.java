@@ -1,6 +1,7 @@
 package yardlight.gateway.turns;
 
 import java.time.DayOfWeek;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -13,6 +14,8 @@ import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.roster.Relief;
 import yardlight.escalation.roster.Roster;
 import yardlight.escalation.roster.Stretch;
+import yardlight.escalation.setup.Away;
+import yardlight.escalation.setup.Contact;
 import yardlight.escalation.swap.Offer;
 import yardlight.escalation.walltime.WallTime;
 import yardlight.gateway.page.Clockface;
@@ -45,7 +48,8 @@ record Calendar(Roster roster, Names names, Tongue tongue, Instant now) {
                 offers.stream()
                         .filter(offer -> offer.roster().equals(roster.id()))
                         .map(offer -> OfferSheet.of(offer, this))
-                        .toList());
+                        .toList(),
+                absent());
     }
 
     private String onCall() {
@@ -103,6 +107,25 @@ record Calendar(Roster roster, Names names, Tongue tongue, Instant now) {
                 relief.from().toString(),
                 relief.to().toString(),
                 relief.contact());
+    }
+
+    /** Nobody is taken off for being away; so it is said while there is time to swap. */
+    private List<String> absent() {
+        Instant far = now.plus(Duration.ofDays(7L * WEEKS));
+        return roster.stretches(now, far).stream()
+                .flatMap(stretch -> stretch.onCall().map(names.setup().contacts()::get).stream()
+                        .flatMap(contact -> contact.away(stretch.from(), stretch.to()).stream()
+                                .map(away -> absent(contact, away))))
+                .distinct()
+                .toList();
+    }
+
+    private String absent(Contact contact, Away away) {
+        return tongue.say(
+                "turns.absent",
+                contact.name(),
+                clock().readWithDay(WallTime.instant(away.from(), contact.zone())),
+                clock().readWithDay(WallTime.instant(away.to(), contact.zone())));
     }
 
     private TurnsSheet.Share share(Balance.Share one) {

@@ -9,6 +9,7 @@ import java.util.List;
  * @param swaps that are not over yet
  * @param shares how nights and texts are shared
  * @param offers what others are asked to take
+ * @param absent who is away while they have a turn, in the weeks to come
  */
 record TurnsSheet(
         String id,
@@ -17,7 +18,8 @@ record TurnsSheet(
         List<Week> weeks,
         List<Swap> swaps,
         List<Share> shares,
-        List<OfferSheet> offers) {
+        List<OfferSheet> offers,
+        List<String> absent) {
 
     /** What one person has of the nights and of the texts, behind and ahead. */
     record Share(String who, int had, int comes, long texts, long atNight) {}

@@ -91,6 +91,7 @@ class SwapIT {
         event("point=separator&condition=high&state=active&priority=critical");
         assertThat(textTo("5755550102@txt.example", "SEPARATOR")).contains("MESA 9 SEPARATOR HIGH");
         assertThat(texts("5755550101@txt.example", "SEPARATOR")).isEmpty();
+        assertThat(say(BEN, "ALL")).startsWith("You have it, Ben Tully");
         assertLogged(number);
         assertThat(history.newest(Integer.MAX_VALUE, 1))
                 .singleElement()

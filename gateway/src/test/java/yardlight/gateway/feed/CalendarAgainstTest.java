@@ -91,9 +91,9 @@ class CalendarAgainstTest {
         assertThat(read.<Property>getRequiredProperty("UID").getValue()).hasSize(36);
         assertThat(read.<Property>getRequiredProperty("LAST-MODIFIED").getValue())
                 .isEqualTo("20261125T180000Z");
-        Property refresh = read.getRequiredProperty("REFRESH-INTERVAL");
-        assertThat(refresh.getValue()).isEqualTo("PT1H");
-        assertThat(refresh.getRequiredParameter("VALUE").getValue()).isEqualTo("DURATION");
+        assertThat(read.<Property>getRequiredProperty("REFRESH-INTERVAL").getValue())
+                .isEqualTo("PT1H");
+        assertThat(CalendarText.of(ANA)).contains("\r\nREFRESH-INTERVAL;VALUE=DURATION:PT1H\r\n");
     }
 
     private static Calendar read(String text) throws IOException, ParserException {

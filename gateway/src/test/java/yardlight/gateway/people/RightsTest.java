@@ -166,6 +166,9 @@ class RightsTest {
         decided.put("GET /people/{id}/calendar", Who.OWNER);
         decided.put("POST /people/{id}/calendar", Who.OWNER);
         decided.put("POST /people/{id}/calendar/off", Who.OWNER);
+        decided.put("GET /people/{id}/vacations", Who.OWNER);
+        decided.put("POST /people/{id}/vacations", Who.OWNER);
+        decided.put("POST /people/{id}/vacations/off", Who.OWNER);
         decided.put("GET /turns", Who.READER_UP);
         decided.put("GET /turns/{id}/swap", Who.OWNER);
         decided.put("POST /turns/{id}/swap", Who.OWNER);
