@@ -24,5 +24,6 @@ module yardlight.escalation {
     exports yardlight.escalation.tank;
     exports yardlight.escalation.trend;
     exports yardlight.escalation.shutin;
+    exports yardlight.escalation.swap;
     exports yardlight.escalation.wording;
 }

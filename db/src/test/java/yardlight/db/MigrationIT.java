@@ -44,6 +44,8 @@ class MigrationIT {
             "silence",
             "gauge",
             "shut_in",
+            "swap",
+            "calendar_feed",
             "signed_post",
             "invitation",
             "device",

@@ -5,6 +5,7 @@ import java.util.Optional;
 import yardlight.escalation.alarm.Outcome;
 import yardlight.escalation.sentence.Sentence;
 import yardlight.escalation.shutin.Request;
+import yardlight.escalation.swap.Offer;
 
 /** What whoever caused a decision is told. */
 public sealed interface Answer {
@@ -51,6 +52,14 @@ public sealed interface Answer {
      * @param joined whether it had been asked before, and this adds nothing
      */
     record Asked(Request request, boolean joined) implements Answer {}
+
+    /**
+     * The others are asked, or have been; or one of them has answered.
+     *
+     * @param offer as it stands now
+     * @param again whether it stood like this before, and nothing was changed
+     */
+    record Swapped(Offer offer, boolean again) implements Answer {}
 
     /** A request that is to go to the site now: to the box with the answer to its heartbeat, or to the relay. */
     record Offered(Request request) implements Answer {}

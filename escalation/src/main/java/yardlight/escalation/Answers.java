@@ -10,7 +10,6 @@ import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.AlarmRules;
 import yardlight.escalation.alarm.AlarmTrigger;
 import yardlight.escalation.alarm.Timing;
-import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.Purpose;
 import yardlight.escalation.sentence.Sentence;
@@ -107,17 +106,6 @@ final class Answers {
 
     Answer reset(Stimulus.Reset said) {
         return move(said.key(), AlarmTrigger.RESET, "reset by " + said.by());
-    }
-
-    Answer handover(Stimulus.Handover said) {
-        String who = draft.setup().peopleBehind(Rung.ROSTER + said.roster(), draft.now()).stream()
-                .findFirst()
-                .orElse("nobody");
-        draft.log(
-                Entry.What.ROSTER,
-                Map.of("roster", said.roster(), "contact", who),
-                "roster " + said.roster() + ": " + who + " is on call");
-        return new Answer.Done();
     }
 
     private Answer move(AlarmKey key, AlarmTrigger trigger, String words) {

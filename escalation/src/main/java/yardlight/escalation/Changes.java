@@ -12,6 +12,7 @@ import yardlight.escalation.notice.Notice;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.shutin.Standing;
+import yardlight.escalation.swap.Offer;
 
 /** The new state, as far as it differs from the old one; stored together with the log lines or not at all. */
 public record Changes(
@@ -24,7 +25,8 @@ public record Changes(
         List<LineHealth> lines,
         List<Absence> absences,
         List<Gauge> gauges,
-        List<Standing> standings) {
+        List<Standing> standings,
+        List<Offer> offers) {
 
     /** Nothing of readings and of shutting in. */
     public Changes(
@@ -36,14 +38,21 @@ public record Changes(
             Map<String, Flood> floods,
             List<LineHealth> lines,
             List<Absence> absences) {
-        this(alarms, callouts, notices, desks, boxes, floods, lines, absences, List.of(), List.of());
+        this(alarms, callouts, notices, desks, boxes, floods, lines, absences, List.of(), List.of(), List.of());
     }
 
     /** Nothing but how sites stand with shutting in. */
     public static Changes standings(List<Standing> standings) {
         return new Changes(
                 List.of(), List.of(), List.of(), List.of(), List.of(), Map.of(), List.of(), List.of(), List.of(),
-                standings);
+                standings, List.of());
+    }
+
+    /** Nothing but turns that were offered. */
+    public static Changes offers(List<Offer> offers) {
+        return new Changes(
+                List.of(), List.of(), List.of(), List.of(), List.of(), Map.of(), List.of(), List.of(), List.of(),
+                List.of(), offers);
     }
 
     /** Nothing new of anybody's lines. */
@@ -78,6 +87,6 @@ public record Changes(
     public static Changes gauged(List<Gauge> gauges) {
         return new Changes(
                 List.of(), List.of(), List.of(), List.of(), List.of(), Map.of(), List.of(), List.of(), gauges,
-                List.of());
+                List.of(), List.of());
     }
 }

@@ -52,6 +52,7 @@ final class Desks {
             bundle(contact, free);
         }
         new SignIns(draft, notices).release(contact);
+        new TurnNews(draft, notices).release(contact);
         notices.news().release(contact);
         notices.look(contact);
         return new Answer.Done();

@@ -2,6 +2,7 @@ package yardlight.escalation;
 
 import java.time.Instant;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Consumer;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
@@ -11,6 +12,8 @@ import yardlight.escalation.setup.Contact;
 
 /** What becomes of a notice whose line is of no use any more before it has gone out by it. */
 final class Detours {
+
+    private static final Set<Purpose> NEWS = Set.of(Purpose.NEWS, Purpose.SIGN_IN, Purpose.TURN);
 
     private final Draft draft;
     private final Climbs climbs;
@@ -47,7 +50,7 @@ final class Detours {
             draft.log(notice, why + "; the next line is tried");
         } else if (notice.purpose() == Purpose.ALLS_WELL) {
             AllsWells.putOff(draft, notice);
-        } else if (notice.purpose() == Purpose.NEWS || notice.purpose() == Purpose.SIGN_IN) {
+        } else if (NEWS.contains(notice.purpose())) {
             notices.news().putOff(notice);
         } else if (!carriers.has(contact.id(), 0)) {
             notices.refuse(notice, why);

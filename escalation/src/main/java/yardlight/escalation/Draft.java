@@ -2,7 +2,6 @@ package yardlight.escalation;
 
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,22 +27,13 @@ import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
 import yardlight.escalation.setup.Stop;
 import yardlight.escalation.shutin.Standing;
+import yardlight.escalation.swap.Offer;
 
 /** A decision in the making: the old situation with what has been changed so far laid over it. */
-final class Draft implements Situation {
+final class Draft extends PutDown implements Situation {
 
     private final Situation before;
     private final Instant now;
-    private final Map<AlarmKey, Alarm> alarms = new LinkedHashMap<>();
-    private final Map<String, Callout> callouts = new LinkedHashMap<>();
-    private final Map<String, Notice> notices = new LinkedHashMap<>();
-    private final Map<String, Desk> desks = new LinkedHashMap<>();
-    private final Map<String, BoxWatch> boxes = new LinkedHashMap<>();
-    private final Map<Path, Absence> absences = new LinkedHashMap<>();
-    private final Map<String, Flood> floods = new LinkedHashMap<>();
-    private final Map<LineHealth.Key, LineHealth> lines = new LinkedHashMap<>();
-    private final Map<Gauge.Key, Gauge> gauges = new LinkedHashMap<>();
-    private final Map<String, Standing> standings = new LinkedHashMap<>();
     private final List<Entry> entries = new ArrayList<>();
     private Setup setup;
     private Optional<Set<AlarmKey>> stops = Optional.empty();
@@ -62,8 +52,9 @@ final class Draft implements Situation {
         setup = next;
     }
 
+    @Override
     void put(Alarm alarm) {
-        alarms.put(alarm.key(), alarm);
+        super.put(alarm);
         if (alarm.key().site().equals(Site.GATEWAY)) {
             stops = Optional.empty();
         }
@@ -75,42 +66,6 @@ final class Draft implements Situation {
             stops = Optional.of(Stop.among(alarmsAt(Site.GATEWAY)));
         }
         return stops.get();
-    }
-
-    void put(Callout callout) {
-        callouts.put(callout.id(), callout);
-    }
-
-    void put(Notice notice) {
-        notices.put(notice.id(), notice);
-    }
-
-    void put(Desk desk) {
-        desks.put(desk.contact(), desk);
-    }
-
-    void put(BoxWatch watch) {
-        boxes.put(watch.box(), watch);
-    }
-
-    void put(Absence absence) {
-        absences.put(absence.path(), absence);
-    }
-
-    void put(String site, Flood flood) {
-        floods.put(site, flood);
-    }
-
-    void put(LineHealth line) {
-        lines.put(line.key(), line);
-    }
-
-    void put(Gauge gauge) {
-        gauges.put(gauge.key(), gauge);
-    }
-
-    void put(Standing standing) {
-        standings.put(standing.site(), standing);
     }
 
     void log(Entry.What what, Map<String, String> about, String words) {
@@ -173,6 +128,7 @@ final class Draft implements Situation {
             case SIGN_IN -> notice.queuedAt().plus(SignIns.OF_USE).isAfter(now);
             case TEST -> false;
             case SHUT_IN -> notice.queuedAt().plus(ShutInNews.OF_USE).isAfter(now);
+            case TURN -> TurnNews.ofUse(this, notice);
         };
     }
 
@@ -181,18 +137,7 @@ final class Draft implements Situation {
         if (answer instanceof Answer.Refusal refusal) {
             return Decision.refused(refusal);
         }
-        var changes = new Changes(
-                List.copyOf(alarms.values()),
-                List.copyOf(callouts.values()),
-                List.copyOf(notices.values()),
-                List.copyOf(desks.values()),
-                List.copyOf(boxes.values()),
-                Map.copyOf(floods),
-                List.copyOf(lines.values()),
-                List.copyOf(absences.values()),
-                List.copyOf(gauges.values()),
-                List.copyOf(standings.values()));
-        return new Decision(changes, entries, answer);
+        return new Decision(changes(), entries, answer);
     }
 
     @Override
@@ -280,6 +225,23 @@ final class Draft implements Situation {
     @Override
     public Standing standing(String site) {
         return Optional.ofNullable(standings.get(site)).orElseGet(() -> before.standing(site));
+    }
+
+    @Override
+    public Optional<Offer> offer(String id) {
+        return either(offers, id, before::offer);
+    }
+
+    @Override
+    public List<Offer> offers(String roster) {
+        var merged = new TreeMap<String, Offer>();
+        before.offers(roster).forEach(offer -> merged.put(offer.id(), offer));
+        offers.values().stream()
+                .filter(offer -> offer.roster().equals(roster))
+                .forEach(offer -> merged.put(offer.id(), offer));
+        return merged.values().stream()
+                .filter(offer -> offer.state().takeable())
+                .toList();
     }
 
     private Stream<Notice> merged(List<Notice> old) {

@@ -15,7 +15,8 @@ import yardlight.escalation.wording.Wellbeing;
  * do not say, {@link Answers} what people do, {@link Stops} what they want no more of, {@link Fates} and {@link Outages}
  * what carriers do; {@link Calls}, {@link Climbs} and {@link Endings} are the life of a callout, {@link Notices} and
  * {@link Desks} what reaches a person of it and when, {@link News} what they hear of it afterwards; {@link SignIns} what they hear of the doors; {@link AllsWells}, {@link LineTests} and {@link Proofs} show that
- * they can be reached at all. {@link ShutIns} and {@link ShutInEnds} ask a site to shut in.
+ * they can be reached at all. {@link ShutIns} and {@link ShutInEnds} ask a site to shut in; {@link Swaps}
+ * and {@link Handovers} are about whose turn it is.
  */
 public final class Escalator {
 
@@ -43,7 +44,7 @@ public final class Escalator {
         return stimulus instanceof Stimulus.AllsWellDue due ? due.uncovered() : Optional.empty();
     }
 
-    private static Answer take(Draft draft, Calls calls, Notices notices, Stimulus stimulus) {
+    private Answer take(Draft draft, Calls calls, Notices notices, Stimulus stimulus) {
         return switch (stimulus.kind()) {
             case REPORTED -> new Reports(draft, calls).take((Stimulus.Reported) stimulus);
             case MEASURED -> new Measurements(draft, calls).take((Stimulus.Measured) stimulus);
@@ -69,19 +70,25 @@ public final class Escalator {
             case LINK_USED -> new Proofs(draft).linkUsed((Stimulus.LinkUsed) stimulus);
             case STOPPED -> new Stops(draft, calls, notices).take((Stimulus.Stopped) stimulus);
             case SIGNED_IN -> new SignIns(draft, notices).take((Stimulus.SignedIn) stimulus);
-            case HANDOVER -> new Answers(draft, calls).handover((Stimulus.Handover) stimulus);
+            case HANDOVER -> new Handovers(draft, notices).take(((Stimulus.Handover) stimulus).roster());
             case SHUT_IN -> shutIn(draft, calls, notices, (Stimulus.ShutIn) stimulus);
+            case SWAP -> new Swaps(draft, codes, notices).take(((Stimulus.Swap) stimulus).said());
             case SETUP_CHANGED -> setup(draft, calls, notices, (Stimulus.SetupChanged) stimulus);
         };
     }
 
-    private static Answer setup(Draft draft, Calls calls, Notices notices, Stimulus.SetupChanged changed) {
+    private Answer setup(Draft draft, Calls calls, Notices notices, Stimulus.SetupChanged changed) {
+        var swaps = new Swaps(draft, codes, notices);
+        Optional<Answer> refusal = swaps.refusal(changed);
+        if (refusal.isPresent()) {
+            return refusal.get();
+        }
         Setup before = draft.setup();
         Answer answer = new Reports(draft, calls).setup(changed);
         new Measurements(draft, calls).setup(before);
         new Stops(draft, calls, notices).setup();
         new ShutInEnds(draft, notices, new Reports(draft, calls)).setup(before);
-        return answer;
+        return changed.taking().map(swaps::taken).orElse(answer);
     }
 
     private static Answer beat(Draft draft, Calls calls, Notices notices, Stimulus.Beat beat) {

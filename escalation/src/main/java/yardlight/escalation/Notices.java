@@ -188,7 +188,7 @@ final class Notices {
         draft.put(
                 switch (notice.purpose()) {
                     case CALL -> desk.sends(draft.now(), notice.callouts());
-                    case NEWS, SIGN_IN -> desk.sendsNews(draft.now());
+                    case NEWS, SIGN_IN, TURN -> desk.sendsNews(draft.now());
                     case ALLS_WELL, TEST, SHUT_IN -> desk.sendsAside(draft.now());
                 });
         draft.log(queued, "queued: " + queued.text());

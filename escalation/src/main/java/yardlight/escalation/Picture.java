@@ -21,6 +21,7 @@ import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.shutin.Standing;
+import yardlight.escalation.swap.Offer;
 
 /**
  * A situation in memory: the whole of it in a simulation, the slice that a batch needs in the gateway. Not for use by
@@ -40,6 +41,7 @@ public final class Picture implements Situation {
     private final Map<LineHealth.Key, LineHealth> lines = new HashMap<>();
     private final Map<Gauge.Key, Gauge> gauges = new HashMap<>();
     private final Map<String, Standing> standings = new HashMap<>();
+    private final TreeMap<String, Offer> offers = new TreeMap<>();
     private final TreeMap<String, Notice> open = new TreeMap<>();
     private Setup setup;
 
@@ -65,6 +67,7 @@ public final class Picture implements Situation {
         changes.lines().forEach(line -> lines.put(line.key(), line));
         changes.gauges().forEach(gauge -> gauges.put(gauge.key(), gauge));
         changes.standings().forEach(standing -> standings.put(standing.site(), standing));
+        changes.offers().forEach(offer -> offers.put(offer.id(), offer));
     }
 
     private void keep(Callout callout) {
@@ -196,5 +199,17 @@ public final class Picture implements Situation {
     @Override
     public Standing standing(String site) {
         return standings.getOrDefault(site, Standing.none(site));
+    }
+
+    @Override
+    public Optional<Offer> offer(String id) {
+        return Optional.ofNullable(offers.get(id));
+    }
+
+    @Override
+    public List<Offer> offers(String roster) {
+        return offers.values().stream()
+                .filter(offer -> offer.roster().equals(roster) && offer.state().takeable())
+                .toList();
     }
 }

@@ -15,6 +15,7 @@ import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.shutin.Standing;
+import yardlight.escalation.swap.Offer;
 
 /**
  * The old state, as far as a decision may look at it. The simulation holds all of it; the gateway loads the slice that
@@ -59,4 +60,10 @@ public interface Situation {
 
     /** How a site stands with shutting in; one of which nothing is known is off. */
     Standing standing(String site);
+
+    /** A turn that somebody offered, whatever became of it. */
+    Optional<Offer> offer(String id);
+
+    /** What others of a roster were asked to take and can still take, as far as nobody looks at the time; in the order of their ids. */
+    List<Offer> offers(String roster);
 }

@@ -51,6 +51,7 @@ public sealed interface Stimulus {
         STOPPED(Stopped.class),
         HANDOVER(Handover.class),
         SHUT_IN(ShutIn.class),
+        SWAP(Swap.class),
         SETUP_CHANGED(SetupChanged.class);
 
         private static final Map<Class<?>, Kind> OF =
@@ -251,6 +252,27 @@ public sealed interface Stimulus {
     /** Something was said of a site's shutting in, or its time has come. */
     record ShutIn(String site, ShutInSaid said) implements Stimulus {}
 
-    /** The owner stored another setup. */
-    record SetupChanged(Setup setup, String by) implements Stimulus {}
+    /** Something was said of a turn that somebody wants others to take, or its time is up. */
+    record Swap(SwapSaid said) implements Stimulus {}
+
+    /**
+     * Somebody who was asked takes a turn of another one.
+     *
+     * @param offer id of it
+     * @param contact who takes it
+     */
+    record Taking(String offer, String contact) {}
+
+    /**
+     * Somebody stored another setup.
+     *
+     * @param taking what the change is there for, when somebody took a turn: if they may not, the setup stays as it was
+     */
+    record SetupChanged(Setup setup, String by, Optional<Taking> taking) implements Stimulus {
+
+        /** An edit of the owner's. */
+        public SetupChanged(Setup setup, String by) {
+            this(setup, by, Optional.empty());
+        }
+    }
 }

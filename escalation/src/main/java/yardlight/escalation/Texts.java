@@ -45,7 +45,7 @@ final class Texts {
             case CALL -> call(notice, language);
             case ALLS_WELL -> Wording.allsWell(new Wellbeings(draft, this).of(notice, contact, uncovered), language);
             case NEWS -> news(notice, language);
-            case SIGN_IN -> notice.text();
+            case SIGN_IN, TURN -> notice.text();
             case TEST -> test(notice, contact, language);
             case SHUT_IN -> new ShutInNews(draft).write(notice, language);
         };

@@ -40,7 +40,8 @@ class ArchitectureTest {
             Map.entry("trend", List.of()),
             Map.entry("tank", List.of("trend")),
             Map.entry("runtime", List.of("trend")),
-            Map.entry("reply", List.of()),
+            Map.entry("reply", List.of("swap")),
+            Map.entry("swap", List.of()),
             Map.entry("roster", List.of("walltime")),
             Map.entry("ladder", List.of("alarm")),
             Map.entry("proof", List.of("walltime")),
@@ -63,7 +64,8 @@ class ArchitectureTest {
                             "sentence",
                             "shutin",
                             "tank",
-                            "trend")),
+                            "trend",
+                            "walltime")),
             Map.entry("wording", List.of("alarm", "setup", "shutin", "tank")));
 
     /** Each answers differently from call to call or from machine to machine. */

@@ -86,6 +86,7 @@ class ArchitectureTest {
                 "due",
                 "edits",
                 "evidence",
+                "feed",
                 "health",
                 "home",
                 "http",
@@ -111,6 +112,7 @@ class ArchitectureTest {
                 "suggest",
                 "transport",
                 "turns",
+                "vacations",
                 "watch"
             })
     void no_feature_reaches_into_another(String feature) {

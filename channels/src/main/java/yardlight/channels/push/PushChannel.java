@@ -13,7 +13,9 @@ import yardlight.channels.Attempt;
 import yardlight.channels.Channel;
 import yardlight.channels.Health;
 import yardlight.channels.Message;
+import yardlight.channels.web.Endpoint;
 import yardlight.channels.web.Exchanges;
+import yardlight.channels.web.Neighbours;
 import yardlight.channels.web.Reply;
 
 /**

@@ -5,6 +5,7 @@ import java.net.URI;
 import java.util.Arrays;
 import java.util.Base64;
 import java.util.Optional;
+import yardlight.channels.web.Endpoint;
 
 /**
  * What a browser gives to whoever may push to it, as the address of a line: {@code endpoint|p256dh|auth}, the three parts

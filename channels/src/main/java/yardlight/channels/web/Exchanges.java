@@ -22,6 +22,7 @@ public final class Exchanges {
 
     private final Limits limits;
     private final Clients clients;
+    private final int most;
 
     /** Trusts the authorities that this machine trusts. */
     public Exchanges(Limits limits) {
@@ -30,6 +31,12 @@ public final class Exchanges {
 
     /** @param tls who is trusted instead */
     public Exchanges(Limits limits, Optional<SSLContext> tls) {
+        this(limits, tls, MOST_BODY);
+    }
+
+    /** @param most of an answer's body, in bytes; the rest is not read */
+    Exchanges(Limits limits, Optional<SSLContext> tls, int most) {
+        this.most = most;
         this.limits = limits;
         this.clients = new Clients(limits, tls, Clients.PAUSE);
     }
@@ -42,7 +49,7 @@ public final class Exchanges {
      */
     public Reply ask(HttpRequest.Builder request, String method, byte[] body) {
         var once = new Once(body);
-        var hearing = new Hearing(MOST_BODY);
+        var hearing = new Hearing(most);
         HttpRequest asked = request.method(method, once).build();
         HttpClient client = clients.client();
         CompletableFuture<?> answer = client.sendAsync(asked, hearing);

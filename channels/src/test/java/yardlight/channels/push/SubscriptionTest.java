@@ -8,6 +8,7 @@ import java.util.Base64;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import yardlight.channels.web.Neighbours;
 
 /** Which addresses are subscriptions, and where they may lead. */
 class SubscriptionTest {

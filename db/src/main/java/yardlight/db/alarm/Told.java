@@ -28,6 +28,9 @@ public class Told {
 
     private static final String MADE = "select id, queued_at from notice where queued_at >= ? order by queued_at, id";
 
+    private static final String HANDED_OVER =
+            "select contact, handed_over_at from notice where queued_at >= ? and handed_over_at is not null";
+
     private static final String TO = NoticeColumns.TABLE.select()
             + " where queued_at >= ? and contact = ? order by queued_at desc, id desc fetch first ? rows only";
 
@@ -38,6 +41,9 @@ public class Told {
      */
     public record Sent(
             Notice notice, Optional<String> channel, Optional<Instant> handedOverAt, Optional<Instant> deliveredAt) {}
+
+    /** That a carrier took a text for a contact. */
+    public record Text(String contact, Instant at) {}
 
     /** When a notice was made. */
     public record Made(String notice, Instant at) {}
@@ -64,6 +70,14 @@ public class Told {
         return jdbc.query(
                 MADE,
                 (rows, n) -> new Made(rows.getString("id"), new Row(rows).time("queued_at")),
+                Column.stored(since));
+    }
+
+    /** The texts that were made at or after the instant and that a carrier has taken, whoever they were for; in no order. */
+    public List<Text> texts(Instant since) {
+        return jdbc.query(
+                HANDED_OVER,
+                (rows, n) -> new Text(rows.getString("contact"), new Row(rows).time("handed_over_at")),
                 Column.stored(since));
     }
 

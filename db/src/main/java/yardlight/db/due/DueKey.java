@@ -5,7 +5,7 @@ import java.util.Locale;
 /**
  * What a time belongs to.
  *
- * @param subject the key of an alarm as {@code site/point/condition}, the id of a callout, a notice, a box or a site, a point
+ * @param subject the key of an alarm as {@code site/point/condition}, the id of a callout, a notice, an offered turn, a box or a site, a point
  *     as {@code site/point}, or a contact
  */
 public record DueKey(Kind kind, String subject) {
@@ -19,7 +19,8 @@ public record DueKey(Kind kind, String subject) {
         BOX,
         GAUGE,
         WELL,
-        SHUT_IN;
+        SHUT_IN,
+        SWAP;
 
         public String word() {
             return name().toLowerCase(Locale.ROOT).replace('_', '-');

@@ -13,6 +13,7 @@ import yardlight.escalation.notice.Notice;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.shutin.Standing;
+import yardlight.escalation.swap.Offer;
 
 /** What the decisions of a transaction come to: the last word on each thing, so that each row is written once. */
 final class Changed {
@@ -28,6 +29,7 @@ final class Changed {
     final Map<LineHealth.Key, LineHealth> lines = new LinkedHashMap<>();
     final Map<Gauge.Key, Gauge> gauges = new LinkedHashMap<>();
     final Map<String, Standing> standings = new LinkedHashMap<>();
+    final Map<String, Offer> offers = new LinkedHashMap<>();
 
     /** By the id of the alarm's occurrence. */
     final Map<String, Absence> absences = new LinkedHashMap<>();
@@ -42,6 +44,7 @@ final class Changed {
         changes.lines().forEach(line -> lines.put(line.key(), line));
         changes.gauges().forEach(gauge -> gauges.put(gauge.key(), gauge));
         changes.standings().forEach(standing -> standings.put(standing.site(), standing));
+        changes.offers().forEach(offer -> offers.put(offer.id(), offer));
         changes.absences().forEach(absence -> absences.put(absence.alarm(), absence));
     }
 }

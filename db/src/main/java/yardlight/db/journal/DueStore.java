@@ -22,6 +22,7 @@ import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.shutin.Standing;
+import yardlight.escalation.swap.Offer;
 
 /**
  * Keeps the due rows in step with the state that they follow from. Most changes need no statement here: nothing was due
@@ -70,6 +71,7 @@ final class DueStore {
         changed.boxes.keySet().forEach(box -> keys.add(new DueKey(Kind.BOX, box)));
         changed.gauges.keySet().forEach(gauge -> keys.add(new DueKey(Kind.GAUGE, GaugeColumns.id(gauge))));
         changed.standings.keySet().forEach(site -> keys.add(new DueKey(Kind.SHUT_IN, site)));
+        changed.offers.keySet().forEach(id -> keys.add(new DueKey(Kind.SWAP, id)));
         keys.forEach(this::sort);
         pen.write(DELETE, deletes, (statement, key) -> {
             statement.setString(1, key.kind().word());
@@ -144,6 +146,7 @@ final class DueStore {
             case WELL -> Optional.ofNullable(kept.desks.get(key.subject())).flatMap(DueStore::allsWell);
             case SHUT_IN ->
                 Optional.ofNullable(kept.standings.get(key.subject())).flatMap(Standing::dueAt);
+            case SWAP -> Optional.ofNullable(kept.offers.get(key.subject())).flatMap(Offer::dueAt);
         };
     }
 
@@ -157,6 +160,7 @@ final class DueStore {
             case GAUGE -> sheet.gauge(GaugeColumns.key(key.subject())).deadline();
             case WELL -> allsWell(sheet.desk(key.subject()));
             case SHUT_IN -> sheet.standing(key.subject()).dueAt();
+            case SWAP -> sheet.offer(key.subject()).flatMap(Offer::dueAt);
         };
     }
 

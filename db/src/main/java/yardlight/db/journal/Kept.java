@@ -14,6 +14,7 @@ import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.shutin.Standing;
+import yardlight.escalation.swap.Offer;
 
 /** What is in the database, as far as it was looked at; tells an insert from an update. */
 final class Kept {
@@ -28,6 +29,8 @@ final class Kept {
     final Map<Gauge.Key, Gauge> gauges = new HashMap<>();
 
     final Map<String, Standing> standings = new HashMap<>();
+
+    final Map<String, Offer> offers = new HashMap<>();
 
     /** By the id of the alarm's occurrence. */
     final Map<String, Absence> absences = new HashMap<>();
@@ -49,5 +52,6 @@ final class Kept {
         gauges.putAll(changed.gauges);
         absences.putAll(changed.absences);
         standings.putAll(changed.standings);
+        offers.putAll(changed.offers);
     }
 }

@@ -13,6 +13,7 @@ import yardlight.db.columns.LineColumns;
 import yardlight.db.columns.NoticeColumns;
 import yardlight.db.columns.NoticeColumns.KeptNotice;
 import yardlight.db.columns.ShutInColumns;
+import yardlight.db.columns.SwapColumns;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.heartbeat.Absence;
@@ -23,6 +24,7 @@ import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.shutin.Standing;
+import yardlight.escalation.swap.Offer;
 
 /** Reads what is stored, each kind in one query however much is asked for. */
 final class Reads {
@@ -47,6 +49,10 @@ final class Reads {
     private static final String LINES = LineColumns.TABLE.select();
 
     private static final String STANDINGS = ShutInColumns.TABLE.select() + " where site = any(?)";
+
+    private static final String OFFERS = SwapColumns.TABLE.select() + " where id = any(?)";
+
+    private static final String OFFERS_OPEN = SwapColumns.TABLE.select() + " where open_in = any(?)";
 
     private final Pen pen;
 
@@ -108,6 +114,14 @@ final class Reads {
 
     List<Standing> standings(Collection<String> sites) {
         return pen.among(STANDINGS, sites, ShutInColumns::read);
+    }
+
+    List<Offer> offers(Collection<String> ids) {
+        return pen.among(OFFERS, ids, SwapColumns::read);
+    }
+
+    List<Offer> openOffers(Collection<String> rosters) {
+        return pen.among(OFFERS_OPEN, rosters, SwapColumns::read);
     }
 
     List<LineHealth> lines() {

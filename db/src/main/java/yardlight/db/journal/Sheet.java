@@ -21,6 +21,7 @@ import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
 import yardlight.escalation.shutin.Standing;
+import yardlight.escalation.swap.Offer;
 
 /**
  * The situation for one transaction: what is stored, with what was decided so far laid over it. {@link #prepare} reads a
@@ -109,7 +110,8 @@ public final class Sheet implements Situation {
                 changes.lines(),
                 changes.absences(),
                 changes.gauges(),
-                changes.standings());
+                changes.standings(),
+                changes.offers());
         changed.add(real);
         slice.apply(real);
     }
@@ -223,5 +225,17 @@ public final class Sheet implements Situation {
     public Standing standing(String site) {
         slice.needStandings(List.of(site));
         return slice.picture.standing(site);
+    }
+
+    @Override
+    public Optional<Offer> offer(String id) {
+        slice.needOffers(List.of(id));
+        return slice.picture.offer(id);
+    }
+
+    @Override
+    public List<Offer> offers(String roster) {
+        slice.needOffersOf(roster);
+        return slice.picture.offers(roster);
     }
 }

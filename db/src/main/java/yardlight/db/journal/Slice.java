@@ -22,6 +22,7 @@ import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.quiet.Desk;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.shutin.Standing;
+import yardlight.escalation.swap.Offer;
 
 /**
  * The part of the stored situation that was looked at. Each {@code need} reads what is missing in one query and never
@@ -50,6 +51,8 @@ final class Slice {
     private final Set<Gauge.Key> gauges = new HashSet<>();
     private final Set<Path> paths = new HashSet<>();
     private final Set<String> standings = new HashSet<>();
+    private final Set<String> offers = new HashSet<>();
+    private final Set<String> offersOf = new HashSet<>();
     private boolean desks;
     private boolean lines;
     private Optional<AnswerCodes> codes = Optional.empty();
@@ -82,6 +85,7 @@ final class Slice {
         changes.absences().forEach(absence -> paths.add(absence.path()));
         changes.gauges().forEach(gauge -> gauges.add(gauge.key()));
         changes.standings().forEach(standing -> standings.add(standing.site()));
+        changes.offers().forEach(offer -> offers.add(offer.id()));
         floods.addAll(changes.floods().keySet());
         changes.callouts().forEach(callout -> {
             if (callouts.add(callout.id())) {
@@ -108,6 +112,7 @@ final class Slice {
     void stored(Changed changed, Collection<KeptNotice> written) {
         kept.absorb(changed, written);
         codes.ifPresent(all -> changed.callouts.values().forEach(all::follow));
+        codes.ifPresent(all -> changed.offers.values().forEach(all::follow));
     }
 
     void needAlarm(AlarmKey key) {
@@ -215,6 +220,24 @@ final class Slice {
                 reads.standings(ofSites.stream().filter(standings::add).toList());
         found.forEach(standing -> kept.standings.put(standing.site(), standing));
         picture.apply(Changes.standings(found));
+    }
+
+    void needOffers(Collection<String> ids) {
+        keepOffers(reads.offers(ids.stream().filter(offers::add).toList()));
+    }
+
+    /** What was decided of one since is not to be covered by what is stored. */
+    void needOffersOf(String roster) {
+        if (offersOf.add(roster)) {
+            keepOffers(reads.openOffers(List.of(roster)).stream()
+                    .filter(offer -> offers.add(offer.id()))
+                    .toList());
+        }
+    }
+
+    private void keepOffers(List<Offer> found) {
+        found.forEach(offer -> kept.offers.put(offer.id(), offer));
+        picture.apply(Changes.offers(found));
     }
 
     void needDesks() {

@@ -18,6 +18,7 @@ import yardlight.db.columns.FloodColumns.SiteFlood;
 import yardlight.db.columns.GaugeColumns;
 import yardlight.db.columns.LineColumns;
 import yardlight.db.columns.ShutInColumns;
+import yardlight.db.columns.SwapColumns;
 import yardlight.db.columns.Table;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.heartbeat.Absence;
@@ -48,6 +49,7 @@ final class StateStore {
         save(BoxColumns.TABLE, changed.boxes.values(), watch -> kept.boxes.get(watch.box()));
         absences(changed.absences.values(), kept);
         save(ShutInColumns.TABLE, changed.standings.values(), one -> kept.standings.get(one.site()));
+        save(SwapColumns.TABLE, changed.offers.values(), one -> kept.offers.get(one.id()));
         save(LineColumns.TABLE, changed.lines.values(), line -> kept.lines.get(line.key()));
         save(GaugeColumns.TABLE, changed.gauges.values(), gauge -> kept.gauges.get(gauge.key()));
         List<SiteFlood> floods = changed.floods.entrySet().stream()

@@ -71,6 +71,7 @@ public final class Wants {
             case SIGNED_IN -> desks.addAll(((Stimulus.SignedIn) stimulus).contacts());
             case STOPPED -> stopped((Stimulus.Stopped) stimulus);
             case SHUT_IN -> alarm(ShutInAlarm.at(((Stimulus.ShutIn) stimulus).site()));
+            case SWAP -> people = true;
             case SETUP_CHANGED -> changed(((Stimulus.SetupChanged) stimulus).setup());
             case HANDOVER, REPLIED, LINK_USED -> {
                 // Says who is on call by the setup, which is always at hand; so are people's lines.

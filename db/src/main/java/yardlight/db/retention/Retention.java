@@ -37,6 +37,8 @@ public class Retention {
 
     private static final String OLD_SILENCES =
             "select alarm from silence where found_at < ? and newest_on is null order by found_at";
+    private static final String OLD_SWAPS =
+            "select id from swap where asked_at < ? and open_in is null order by asked_at";
     private static final String OLD_TEXTS = "select id from incoming_text where received_at < ? order by received_at";
     private static final String OLD_INVITATIONS = "select id from invitation where expires_at < ? order by expires_at";
 
@@ -61,6 +63,7 @@ public class Retention {
         swept.put("callout", delete("callout", "id", OLD_CALLOUTS, record, record));
         swept.put("notice", delete("notice", "id", OLD_NOTICES, record));
         swept.put("silence", delete("silence", "alarm", OLD_SILENCES, record));
+        swept.put("swap", delete("swap", "id", OLD_SWAPS, record));
         swept.put("log_line", lines(record));
         swept.put("link", delete("link", "token_hash", OLD_LINKS, events));
         swept.put("invitation", delete("invitation", "id", OLD_INVITATIONS, events));

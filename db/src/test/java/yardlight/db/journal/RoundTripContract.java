@@ -115,7 +115,7 @@ abstract class RoundTripContract {
 
     @Test
     void a_notice_about_no_callout() {
-        List<Notice> notices = Stream.of(Purpose.ALLS_WELL, Purpose.SHUT_IN, Purpose.TEST)
+        List<Notice> notices = Stream.of(Purpose.ALLS_WELL, Purpose.SHUT_IN, Purpose.TEST, Purpose.TURN)
                 .map(purpose -> Notice.other(purpose, "n-" + purpose.word(), "ana", AT, 1))
                 .toList();
 

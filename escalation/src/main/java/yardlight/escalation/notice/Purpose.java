@@ -15,7 +15,9 @@ public enum Purpose {
     /** It tries one line, and goes by no other. About no callout. */
     TEST,
     /** It says how a request to shut in stands. About no callout; neither quiet hours nor a limit hold it. */
-    SHUT_IN;
+    SHUT_IN,
+    /** It asks somebody to take a turn, says what became of that, or that a turn changes hands. About no callout. */
+    TURN;
 
     public String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');

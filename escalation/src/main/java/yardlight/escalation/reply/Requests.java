@@ -28,6 +28,11 @@ final class Requests {
     /** Nothing else is taken for it: who shuts in says exactly that. */
     private static final Pattern SHUT_IN = Pattern.compile("(?:shut(?: ?in)?|cerrar|cierre|cierra) (\\d{1,6})");
 
+    /** With a number it answers a question that we asked; without one it is talk. */
+    private static final Pattern NO =
+            Pattern.compile("no (?:thanks |thank you |gracias |sorry |lo siento |perdon )?(\\d{2,6})"
+                    + "(?: thanks| thank you| gracias| sorry| lo siento| perdon)?");
+
     private static final Pattern NAME = Pattern.compile("\\p{L}{0,20}( \\p{L}{1,20})?");
     private static final Pattern MARKS = Pattern.compile("[^\\p{L}\\p{N}' ]+");
 
@@ -45,6 +50,14 @@ final class Requests {
         Matcher shut = SHUT_IN.matcher(words);
         if (shut.matches()) {
             return Optional.of(new Said.ShutIn(Integer.parseInt(shut.group(1))));
+        }
+        Matcher no = NO.matcher(words);
+        if (no.matches()) {
+            return Optional.of(new Said.No(Integer.parseInt(no.group(1))));
+        }
+        Optional<Said> swap = Days.swap(words);
+        if (swap.isPresent()) {
+            return swap;
         }
         if (STATUS.matcher(words).matches()) {
             return Optional.of(new Said.Status());

@@ -3,6 +3,7 @@ package yardlight.escalation.reply;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import yardlight.escalation.swap.SwapDay;
 
 /** What somebody asks for. */
 public sealed interface Said {
@@ -35,6 +36,16 @@ public sealed interface Said {
      * @param number of a call; or the six digits that were sent to make sure
      */
     record ShutIn(int number) implements Said {}
+
+    /**
+     * Ask the others whether they take a turn of mine.
+     *
+     * @param day which one; empty when it was not said, or is none that we know
+     */
+    record Swap(Optional<SwapDay> day) implements Said {}
+
+    /** I do not take the turn that I was asked to take; or nobody needs to take mine any more. */
+    record No(int code) implements Said {}
 
     /** What is going on? */
     record Status() implements Said {}

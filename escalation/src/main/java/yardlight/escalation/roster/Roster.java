@@ -37,6 +37,17 @@ public record Roster(
         }
     }
 
+    /** The same roster with one more swap, which holds over those before it. */
+    public Roster with(Relief relief) {
+        return new Roster(
+                id,
+                zone,
+                start,
+                tour,
+                order,
+                Stream.concat(reliefs.stream(), Stream.of(relief)).toList());
+    }
+
     /** Who is on call at the instant, as written in the roster; empty when nobody is yet. */
     public Optional<String> onCall(Instant instant) {
         return relief(instant).map(Relief::contact).or(() -> tour(instant));

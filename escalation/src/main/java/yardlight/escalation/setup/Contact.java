@@ -18,6 +18,7 @@ import yardlight.escalation.quiet.QuietHours;
  * @param textsPerHour how many texts they get in any hour before the rest arrives bundled; critical ones always get
  *     through
  * @param allsWell when they are told that all is well
+ * @param away when they are not to be asked for anything
  */
 public record Contact(
         String id,
@@ -27,7 +28,8 @@ public record Contact(
         List<Line> lines,
         List<QuietHours> quiet,
         int textsPerHour,
-        Optional<AllsWell> allsWell) {
+        Optional<AllsWell> allsWell,
+        List<Away> away) {
 
     /** A week with a change of the clock in it: what has no end within it has none. */
     private static final Duration LONGEST = Duration.ofDays(8);
@@ -35,9 +37,23 @@ public record Contact(
     public Contact {
         lines = List.copyOf(lines);
         quiet = List.copyOf(quiet);
+        away = List.copyOf(away);
         if (textsPerHour < 1) {
             throw new IllegalArgumentException("textsPerHour must be at least 1: " + textsPerHour);
         }
+    }
+
+    /** Somebody who is never away. */
+    public Contact(
+            String id,
+            String name,
+            ZoneId zone,
+            Language language,
+            List<Line> lines,
+            List<QuietHours> quiet,
+            int textsPerHour,
+            Optional<AllsWell> allsWell) {
+        this(id, name, zone, language, lines, quiet, textsPerHour, allsWell, List.of());
     }
 
     /** Somebody who is not told that all is well. */
@@ -74,6 +90,11 @@ public record Contact(
             later = endAfter(priority, end);
         }
         return end.equals(now) ? Optional.empty() : Optional.of(end);
+    }
+
+    /** When they are away between the two instants. */
+    public List<Away> away(Instant from, Instant to) {
+        return away.stream().filter(one -> one.overlaps(from, to, zone)).toList();
     }
 
     private Optional<Instant> endAfter(Priority priority, Instant instant) {

@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Rung;
+import yardlight.escalation.roster.Relief;
 import yardlight.escalation.roster.Roster;
 
 /**
@@ -90,6 +91,20 @@ public final class Setup {
                 points(),
                 List.copyOf(contacts.values()),
                 List.copyOf(rosters.values()),
+                List.copyOf(ladders.values()));
+    }
+
+    /** The same setup in which somebody stands in for a part of a roster, over whoever did before. */
+    public Setup withRelief(String roster, Relief relief) {
+        List<Roster> changed = rosters.values().stream()
+                .map(one -> one.id().equals(roster) ? one.with(relief) : one)
+                .toList();
+        return new Setup(
+                List.copyOf(sites.values()),
+                List.copyOf(boxes.values()),
+                points(),
+                List.copyOf(contacts.values()),
+                changed,
                 List.copyOf(ladders.values()));
     }
 

@@ -77,6 +77,16 @@ public final class Wording {
         return ShutInText.text(told, Phrases.in(language));
     }
 
+    /** The text about a turn. */
+    public static String turn(TurnTold told, Language language) {
+        return TurnText.text(told, language);
+    }
+
+    /** A time of a roster in words: {@code Fri Nov 27 7:00 PM to Sat 7:00 AM}. */
+    public static String span(Instant from, Instant to, ZoneId zone, Language language) {
+        return TurnText.span(from, to, zone, language);
+    }
+
     /** The text that tries one line of its reader. */
     public static String test(Way way, Answering answering, Language language) {
         return TestText.text(way, answering, Phrases.in(language));

@@ -23,7 +23,7 @@ final class EnglishSentences implements Sentences {
     @Override
     public String help() {
         return "OK 47: you have call 47. ALL: you have everything. HOLD 47 2H: put it away for 2 hours."
-                + " STATUS: what is wrong. WHO: who is called.";
+                + " STATUS: what is wrong. WHO: who is called. SWAP FRI: ask others.";
     }
 
     @Override

@@ -2,6 +2,7 @@ package yardlight.gateway.answer;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
@@ -46,6 +47,7 @@ class Replies implements Asked {
     private final Proving proving;
     private final Clocks clocks;
     private final Shutting shutting;
+    private final Swapping swapping;
     private final Doubts doubts;
 
     Replies(
@@ -55,7 +57,9 @@ class Replies implements Asked {
             LogBook log,
             Proving proving,
             Clocks clocks,
-            Shutting shutting) {
+            Shutting shutting,
+            Swapping swapping) {
+        this.swapping = swapping;
         this.shutting = shutting;
         this.proving = proving;
         this.alarms = alarms;
@@ -147,6 +151,10 @@ class Replies implements Asked {
     }
 
     private Outcome done(Said said, Calls calls) {
+        Optional<String> turn = swapping.answer(said, calls);
+        if (turn.isPresent()) {
+            return Outcome.nothing(oneLine(turn.get()));
+        }
         if (said instanceof Said.Ok ok) {
             return calls.ok(ok.codes(), lane);
         }

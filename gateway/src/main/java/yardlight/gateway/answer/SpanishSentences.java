@@ -23,7 +23,7 @@ final class SpanishSentences implements Sentences {
     @Override
     public String help() {
         return "OK 47: usted se encarga de 47. TODO: de todo. ESPERA 47 2H: aplazar 2 horas."
-                + " ESTADO: qué pasa. QUIEN: a quién se llama.";
+                + " ESTADO: qué pasa. QUIEN: a quién se llama. CAMBIO VIE: cambiar turno.";
     }
 
     @Override

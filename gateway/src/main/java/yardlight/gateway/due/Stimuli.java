@@ -10,6 +10,7 @@ import yardlight.db.due.DueKey;
 import yardlight.escalation.Answer;
 import yardlight.escalation.ShutInSaid;
 import yardlight.escalation.Stimulus;
+import yardlight.escalation.SwapSaid;
 import yardlight.escalation.wording.Wellbeing;
 import yardlight.gateway.clock.Leap;
 import yardlight.gateway.lane.Intake;
@@ -39,6 +40,7 @@ final class Stimuli {
             case DESK -> new Stimulus.DeskDue(key.subject());
             case WELL -> new Stimulus.AllsWellDue(key.subject(), uncovered.get());
             case SHUT_IN -> new Stimulus.ShutIn(key.subject(), new ShutInSaid.Due());
+            case SWAP -> new Stimulus.Swap(new SwapSaid.Due(key.subject()));
             case NOTICE -> new Stimulus.NoticeDue(key.subject());
             case GAUGE ->
                 new Stimulus.GaugeDue(

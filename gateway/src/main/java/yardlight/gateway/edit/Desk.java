@@ -98,7 +98,7 @@ public class Desk {
      */
     public record Trial(Look base, SetupTree tree, Optional<Setup> setup, List<Saved.Mistake> mistakes) {}
 
-    private Trial attempt(Look base, List<Piece> wishes) {
+    Trial attempt(Look base, List<Piece> wishes) {
         SetupTree tree = base.tree();
         for (Piece wish : wishes) {
             tree = tree.with(wish);
@@ -188,14 +188,21 @@ public class Desk {
     }
 
     private OptionalInt store(Trial trial, String by) {
+        Answer answer = store(trial, new Stimulus.SetupChanged(trial.setup().orElseThrow(), by));
+        return answer instanceof Answer.Refusal
+                ? OptionalInt.empty()
+                : OptionalInt.of(trial.base().version() + 1);
+    }
+
+    /** @return a refusal when another version holds by now, or when the rules forbid what the change is there for */
+    Answer store(Trial trial, Stimulus.SetupChanged change) {
         int seen = trial.base().version();
         // Who hands in JSON finds JSON again.
         Format format = versions.byVersion(seen)
                 .map(stored -> SetupText.format(stored.document()))
                 .orElse(Format.YAML);
         String text = SetupText.of(format, trial.tree().root());
-        Answer answer = lane.setup(text, new Stimulus.SetupChanged(trial.setup().orElseThrow(), by), seen);
-        return answer instanceof Answer.Refusal ? OptionalInt.empty() : OptionalInt.of(seen + 1);
+        return lane.setup(text, change, seen);
     }
 
     private Optional<Saved.Overtaken> overtaken(int seen, Look now, List<Piece> wishes) {

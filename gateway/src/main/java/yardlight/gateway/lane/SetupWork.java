@@ -27,6 +27,10 @@ record SetupWork(String document, Stimulus.SetupChanged change, OptionalInt seen
             return OVERTAKEN;
         }
         Decision decision = turn.decide(change);
+        if (decision.answer() instanceof Answer.Refusal) {
+            turn.apply(decision);
+            return decision.answer();
+        }
         turn.setup(document, change);
         turn.apply(decision);
         return decision.answer();

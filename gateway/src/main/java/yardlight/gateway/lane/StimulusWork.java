@@ -11,6 +11,7 @@ import yardlight.escalation.Answer;
 import yardlight.escalation.Decision;
 import yardlight.escalation.ShutInSaid;
 import yardlight.escalation.Stimulus;
+import yardlight.escalation.SwapSaid;
 
 /** A stimulus that needs nothing but a decision. */
 record StimulusWork(Stimulus stimulus) implements Work<Answer> {
@@ -39,6 +40,7 @@ record StimulusWork(Stimulus stimulus) implements Work<Answer> {
             case GAUGE_DUE -> due(Kind.GAUGE, GaugeColumns.id(((Stimulus.GaugeDue) stimulus).key()));
             case ALLS_WELL_DUE -> due(Kind.WELL, ((Stimulus.AllsWellDue) stimulus).contact());
             case SHUT_IN -> shutIn((Stimulus.ShutIn) stimulus);
+            case SWAP -> swap(((Stimulus.Swap) stimulus).said());
             case REPORTED,
                     MEASURED,
                     BEAT,
@@ -63,6 +65,10 @@ record StimulusWork(Stimulus stimulus) implements Work<Answer> {
 
     private static Optional<DueKey> shutIn(Stimulus.ShutIn said) {
         return said.said().kind() == ShutInSaid.Kind.DUE ? due(Kind.SHUT_IN, said.site()) : Optional.empty();
+    }
+
+    private static Optional<DueKey> swap(SwapSaid said) {
+        return said instanceof SwapSaid.Due due ? due(Kind.SWAP, due.offer()) : Optional.empty();
     }
 
     private static Optional<DueKey> due(Kind kind, String subject) {

@@ -52,6 +52,8 @@ class PeopleDoor {
         "/new-person",
         "/people/*/edit",
         "/people/*/remove",
+        "/people/*/calendar/**",
+        "/people/*/vacations/**",
         "/new-roster",
         "/turns/*/edit",
         "/turns/*/swap/**",

@@ -16,7 +16,7 @@ import yardlight.gateway.document.Fields;
 /** Reads rosters and ladders. What is wrong gets a stand-in, so that the places of all others stay right. */
 final class CallingReader {
 
-    private static final String TIME_RULE = "must be a local time such as 2026-11-23T07:00";
+    static final String TIME_RULE = "must be a local time such as 2026-11-23T07:00";
     private static final LocalDateTime SOME_TIME = LocalDateTime.of(2026, 1, 1, 0, 0);
     private static final Duration USUAL_WAIT = Duration.ofMinutes(5);
     private static final Duration LONGEST_WAIT = Duration.ofDays(1);

@@ -1,6 +1,7 @@
 package yardlight.gateway.setup;
 
 import java.time.DayOfWeek;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -12,6 +13,7 @@ import java.util.Set;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.proof.AllsWell;
 import yardlight.escalation.quiet.QuietHours;
+import yardlight.escalation.setup.Away;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Language;
 import yardlight.gateway.document.Fields;
@@ -20,6 +22,7 @@ import yardlight.gateway.document.Fields;
 final class PeopleReader {
 
     private static final int USUAL_TEXTS_PER_HOUR = 20;
+    private static final int LONGEST_WORDS = 80;
     private static final List<String> DAYS = List.of("mon", "tue", "wed", "thu", "fri", "sat", "sun");
 
     private final LineReader lines;
@@ -41,9 +44,32 @@ final class PeopleReader {
                 fields.objects("lines").stream().map(lines::read).toList(),
                 quiet(fields, zone),
                 fields.whole("textsPerHour", 1, 1_000).orElse(USUAL_TEXTS_PER_HOUR),
-                fields.object("allsWell").flatMap(one -> allsWell(one, zone)));
+                fields.object("allsWell").flatMap(one -> allsWell(one, zone)),
+                away(fields));
         fields.nothingElse();
         return contact;
+    }
+
+    private static List<Away> away(Fields fields) {
+        var away = new ArrayList<Away>();
+        for (Fields one : fields.objects("away")) {
+            Optional<LocalDateTime> from = local(one, "from");
+            Optional<LocalDateTime> to = local(one, "to");
+            String words = one.text("words", LONGEST_WORDS).orElse("");
+            boolean imported = one.flag("imported").orElse(false);
+            one.nothingElse();
+            if (from.isPresent() && to.isPresent() && !from.get().isBefore(to.get())) {
+                one.fault("to", "must be after from");
+            } else {
+                from.flatMap(start -> to.map(end -> new Away(start, end, words, imported)))
+                        .ifPresent(away::add);
+            }
+        }
+        return away;
+    }
+
+    private static Optional<LocalDateTime> local(Fields fields, String name) {
+        return fields.needs(name).as(name, CallingReader.TIME_RULE, text -> Optional.of(LocalDateTime.parse(text)));
     }
 
     private static Optional<AllsWell> allsWell(Fields fields, ZoneId zone) {

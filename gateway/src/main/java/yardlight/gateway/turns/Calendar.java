@@ -1,17 +1,22 @@
 package yardlight.gateway.turns;
 
 import java.time.DayOfWeek;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAdjusters;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.roster.Relief;
 import yardlight.escalation.roster.Roster;
 import yardlight.escalation.roster.Stretch;
+import yardlight.escalation.setup.Away;
+import yardlight.escalation.setup.Contact;
+import yardlight.escalation.swap.Offer;
 import yardlight.escalation.walltime.WallTime;
 import yardlight.gateway.page.Clockface;
 import yardlight.gateway.page.Names;
@@ -24,7 +29,7 @@ record Calendar(Roster roster, Names names, Tongue tongue, Instant now) {
     private static final int DAYS = 7;
 
     /** @param from a day of the first week; the one that it is when there is none */
-    TurnsSheet of(Optional<LocalDate> from) {
+    TurnsSheet of(Optional<LocalDate> from, Balance balance, List<Offer> offers) {
         LocalDate monday = from.orElseGet(() -> LocalDate.ofInstant(now, roster.zone()))
                 .with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
         return new TurnsSheet(
@@ -38,7 +43,13 @@ record Calendar(Roster roster, Names names, Tongue tongue, Instant now) {
                         .filter(relief ->
                                 WallTime.instant(relief.to(), roster.zone()).isAfter(now))
                         .map(this::swap)
-                        .toList());
+                        .toList(),
+                balance.of(roster).stream().map(this::share).toList(),
+                offers.stream()
+                        .filter(offer -> offer.roster().equals(roster.id()))
+                        .map(offer -> OfferSheet.of(offer, this))
+                        .toList(),
+                absent());
     }
 
     private String onCall() {
@@ -96,6 +107,29 @@ record Calendar(Roster roster, Names names, Tongue tongue, Instant now) {
                 relief.from().toString(),
                 relief.to().toString(),
                 relief.contact());
+    }
+
+    /** Nobody is taken off for being away; so it is said while there is time to swap. */
+    private List<String> absent() {
+        Instant far = now.plus(Duration.ofDays(7L * WEEKS));
+        return roster.stretches(now, far).stream()
+                .flatMap(stretch -> stretch.onCall().map(names.setup().contacts()::get).stream()
+                        .flatMap(contact -> contact.away(stretch.from(), stretch.to()).stream()
+                                .map(away -> absent(contact, away))))
+                .distinct()
+                .toList();
+    }
+
+    private String absent(Contact contact, Away away) {
+        return tongue.say(
+                "turns.absent",
+                contact.name(),
+                clock().readWithDay(WallTime.instant(away.from(), contact.zone())),
+                clock().readWithDay(WallTime.instant(away.to(), contact.zone())));
+    }
+
+    private TurnsSheet.Share share(Balance.Share one) {
+        return new TurnsSheet.Share(name(one.contact()), one.had(), one.comes(), one.texts(), one.atNight());
     }
 
     /** Another roster in this one's order goes by its id. */

@@ -109,6 +109,12 @@ class SwapPage {
                 .addObject("place", "reliefs/" + place + "/");
     }
 
+    /** The same page again, with why others cannot be asked. */
+    ModelAndView refused(String id, SwapForm asked, Notes notes, Locale locale) {
+        var form = new SwapForm(desk.seen(), asked.from(), asked.to(), "");
+        return page(calendar(id, locale), asked.from(), form, notes, HttpStatus.CONFLICT);
+    }
+
     static RedirectView back() {
         var view = new RedirectView("/turns", true);
         view.setStatusCode(HttpStatus.SEE_OTHER);

@@ -1,6 +1,7 @@
 package yardlight.gateway.turns;
 
 import java.time.DateTimeException;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.LocalDate;
@@ -13,8 +14,11 @@ import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
+import yardlight.db.alarm.Told;
+import yardlight.db.swap.Swaps;
 import yardlight.escalation.roster.Roster;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.swap.Offer;
 import yardlight.gateway.edit.Desk;
 import yardlight.gateway.page.Names;
 import yardlight.gateway.page.Tongue;
@@ -26,10 +30,14 @@ class TurnsPage {
 
     private final SetupInForce inForce;
     private final Desk desk;
+    private final Swaps swaps;
+    private final Told told;
     private final MessageSource words;
     private final InstantSource clock;
 
-    TurnsPage(SetupInForce inForce, Desk desk, MessageSource words, InstantSource clock) {
+    TurnsPage(SetupInForce inForce, Desk desk, Swaps swaps, Told told, MessageSource words, InstantSource clock) {
+        this.swaps = swaps;
+        this.told = told;
         this.inForce = inForce;
         this.desk = desk;
         this.words = words;
@@ -47,8 +55,10 @@ class TurnsPage {
         LocalDate shown = first.orElseGet(() -> LocalDate.ofInstant(
                 now,
                 setup.rosters().values().stream().findFirst().map(Roster::zone).orElse(ZoneOffset.UTC)));
+        var balance = new Balance(told.texts(now.minus(Duration.ofDays(7L * Balance.WEEKS))), now);
+        List<Offer> offers = swaps.open(now);
         List<TurnsSheet> sheets = setup.rosters().values().stream()
-                .map(roster -> new Calendar(roster, names, tongue, now).of(first))
+                .map(roster -> new Calendar(roster, names, tongue, now).of(first, balance, offers))
                 .toList();
         return new ModelAndView("turns")
                 .addObject("sheets", sheets)

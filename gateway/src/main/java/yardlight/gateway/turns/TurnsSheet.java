@@ -7,8 +7,22 @@ import java.util.List;
  *
  * @param now who is on call, and until when
  * @param swaps that are not over yet
+ * @param shares how nights and texts are shared
+ * @param offers what others are asked to take
+ * @param absent who is away while they have a turn, in the weeks to come
  */
-record TurnsSheet(String id, String now, String zone, List<Week> weeks, List<Swap> swaps) {
+record TurnsSheet(
+        String id,
+        String now,
+        String zone,
+        List<Week> weeks,
+        List<Swap> swaps,
+        List<Share> shares,
+        List<OfferSheet> offers,
+        List<String> absent) {
+
+    /** What one person has of the nights and of the texts, behind and ahead. */
+    record Share(String who, int had, int comes, long texts, long atNight) {}
 
     record Week(String name, List<Day> days) {}
 

@@ -89,6 +89,7 @@ class RightsTest {
         decided.put("GET /api/v1/coverage", Who.READER_UP);
         decided.put("GET /sites/{id}/coverage", Who.READER_UP);
         decided.put("GET /a/{token}", Who.ANYBODY);
+        decided.put("GET /calendar/{token}.ics", Who.ANYBODY);
         decided.put("POST /a/{token}", Who.ANYBODY);
         decided.put("GET /", Who.READER_UP);
         decided.put("GET /live", Who.READER_UP);
@@ -162,10 +163,19 @@ class RightsTest {
         decided.put("GET /new-person", Who.OWNER);
         decided.put("POST /new-person", Who.OWNER);
         decided.put("GET /paths", Who.READER_UP);
+        decided.put("GET /people/{id}/calendar", Who.OWNER);
+        decided.put("POST /people/{id}/calendar", Who.OWNER);
+        decided.put("POST /people/{id}/calendar/off", Who.OWNER);
+        decided.put("GET /people/{id}/vacations", Who.OWNER);
+        decided.put("POST /people/{id}/vacations", Who.OWNER);
+        decided.put("POST /people/{id}/vacations/off", Who.OWNER);
         decided.put("GET /turns", Who.READER_UP);
         decided.put("GET /turns/{id}/swap", Who.OWNER);
         decided.put("POST /turns/{id}/swap", Who.OWNER);
         decided.put("POST /turns/{id}/swap/off", Who.OWNER);
+        decided.put("POST /turns/{id}/swap/ask", Who.OWNER);
+        decided.put("POST /turns/{id}/swap/ask/off", Who.OWNER);
+        decided.put("POST /turns/{id}/swap/ask/take", Who.OWNER);
         decided.put("GET /turns/{id}/edit", Who.OWNER);
         decided.put("POST /turns/{id}/edit", Who.OWNER);
         decided.put("GET /new-roster", Who.OWNER);

@@ -206,6 +206,8 @@ class SetupReaderTest {
                 "contacts: [{id: ana, allsWell: {at: noonish}}] | #/contacts/0/allsWell/at",
                 "contacts: [{id: ana, allsWell: {at: 07:00, days: []}}] | #/contacts/0/allsWell/days",
                 "contacts: [{id: ana, allsWell: {at: 07:00, on: mon}}] | #/contacts/0/allsWell/on",
+                "contacts: [{id: ana, away: [{from: 2026-12-24T00:00, to: 2026-12-24T00:00}]}] | #/contacts/0/away/0/to",
+                "contacts: [{id: ana, away: [{to: tomorrow}]}] | #/contacts/0/away/0/to",
                 "contacts: [{id: ana, quiet: [{from: 21:00, to: 06:00, days: [frii]}]}] | #/contacts/0/quiet/0/days",
             })
     void refuses_what_is_of_another_kind(String yaml, String pointer) {

@@ -20,6 +20,8 @@ import yardlight.gateway.page.Tongue;
 /** Ana and Ben week about from Monday, November 23 at 7:00; Ben stands in over Christmas. */
 class CalendarTest {
 
+    private static final Balance NOTHING = new Balance(List.of(), at("2026-12-01T12:00"));
+
     @Test
     void says_who_is_on_now_and_until_when() {
         assertThat(sheet(Fixtures.crew(), "2026-12-01").now())
@@ -67,7 +69,7 @@ class CalendarTest {
                 .extracting(TurnsSheet.Swap::words)
                 .containsExactly("Ben Tully from Thu, Dec 24, 7:00 AM to Sat, Dec 26, 7:00 AM");
         var after = new Calendar(Fixtures.crew(), names(), english(), at("2026-12-26T07:00"));
-        assertThat(after.of(Optional.empty()).swaps()).isEmpty();
+        assertThat(after.of(Optional.empty(), NOTHING, List.of()).swaps()).isEmpty();
     }
 
     @Test
@@ -111,7 +113,8 @@ class CalendarTest {
     }
 
     private static TurnsSheet sheet(Roster roster, String from) {
-        return new Calendar(roster, names(), english(), at("2026-12-01T12:00")).of(Optional.of(LocalDate.parse(from)));
+        return new Calendar(roster, names(), english(), at("2026-12-01T12:00"))
+                .of(Optional.of(LocalDate.parse(from)), NOTHING, List.of());
     }
 
     private static Names names() {

@@ -1,4 +1,4 @@
-package yardlight.channels.push;
+package yardlight.channels.web;
 
 import java.math.BigInteger;
 import java.net.Inet4Address;
@@ -10,7 +10,7 @@ import java.util.List;
  * Addresses that are not of the public internet: ours, the office's, the provider's own. By the registries of IANA for
  * special purposes (RFC 6890 and what was added to it), the more specific ones of which are public left out as well.
  */
-final class Neighbours {
+public final class Neighbours {
 
     private static final List<Block> V4 = blocks(
             "0.0.0.0/8",
@@ -35,7 +35,7 @@ final class Neighbours {
 
     private Neighbours() {}
 
-    static boolean include(InetAddress address) {
+    public static boolean include(InetAddress address) {
         if (address instanceof Inet4Address) {
             return V4.stream().anyMatch(block -> block.has(address));
         }

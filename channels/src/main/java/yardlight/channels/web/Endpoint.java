@@ -1,4 +1,4 @@
-package yardlight.channels.push;
+package yardlight.channels.web;
 
 import java.net.URI;
 import java.net.URISyntaxException;
@@ -8,12 +8,12 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
- * Where a subscription says that its messages go. Somebody else wrote it, so it could name a machine that only we can
+ * Where a subscription says that its messages go, or where somebody says that a calendar is. Somebody else wrote it, so it could name a machine that only we can
  * reach: it is held to be a public name on the usual port, over TLS, and nothing more.
  */
-final class Endpoint {
+public final class Endpoint {
 
-    static final int LONGEST = 1_000;
+    public static final int LONGEST = 1_000;
 
     private static final int HTTPS = 443;
 
@@ -29,7 +29,7 @@ final class Endpoint {
     private Endpoint() {}
 
     /** Empty for one that may be asked, as far as can be said without looking its name up. */
-    static Optional<URI> of(String text, boolean loopback) {
+    public static Optional<URI> of(String text, boolean loopback) {
         if (text.length() > LONGEST || text.chars().anyMatch(c -> c <= ' ' || c > '~')) {
             return Optional.empty();
         }
@@ -42,7 +42,7 @@ final class Endpoint {
         }
     }
 
-    static boolean isHere(URI uri) {
+    public static boolean isHere(URI uri) {
         return THIS_MACHINE.contains(uri.getHost()) && uri.getScheme().matches("https?");
     }
 
