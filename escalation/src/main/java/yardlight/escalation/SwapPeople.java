@@ -11,9 +11,10 @@ import java.util.List;
 import java.util.Optional;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.coverage.Coverage;
-import yardlight.escalation.coverage.Stretch;
+import yardlight.escalation.coverage.Gap;
 import yardlight.escalation.roster.Relief;
 import yardlight.escalation.roster.Roster;
+import yardlight.escalation.roster.Stretch;
 import yardlight.escalation.sentence.Sentence;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
@@ -71,7 +72,7 @@ final class SwapPeople {
         }
         Instant start = null;
         Instant end = null;
-        for (yardlight.escalation.roster.Stretch stretch : roster.stretches(from, to)) {
+        for (Stretch stretch : roster.stretches(from, to)) {
             boolean theirs = stretch.onCall().filter(contact::equals).isPresent();
             if (theirs && (end == null || end.equals(stretch.from()))) {
                 start = start == null ? stretch.from() : start;
@@ -197,15 +198,18 @@ final class SwapPeople {
         var was = new Coverage(before, draft.stops(), turn.from(), turn.to());
         var is = new Coverage(after, draft.stops(), turn.from(), turn.to());
         for (Site site : before.sites().values()) {
-            if (length(is.gaps(site.id(), MATTERS)).compareTo(length(was.gaps(site.id(), MATTERS))) > 0) {
+            if (length(is.gaps(site.id())).compareTo(length(was.gaps(site.id()))) > 0) {
                 return true;
             }
         }
         return false;
     }
 
-    private static Duration length(List<Stretch> gaps) {
-        return gaps.stream().map(Stretch::length).reduce(Duration.ZERO, Duration::plus);
+    private static Duration length(List<Gap> gaps) {
+        return gaps.stream()
+                .filter(gap -> gap.priorities().contains(MATTERS))
+                .map(gap -> Duration.between(gap.from(), gap.to()))
+                .reduce(Duration.ZERO, Duration::plus);
     }
 
     private static Instant nextMinute(Instant now) {

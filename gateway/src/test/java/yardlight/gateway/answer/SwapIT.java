@@ -98,7 +98,7 @@ class SwapIT {
                 .satisfies(edit -> assertThat(edit.by()).isEqualTo("Ben Tully, by text"));
 
         Saved taken =
-                history.takeBack(history.newest(Integer.MAX_VALUE, 1).get(0).version(), "owner");
+                history.takeBack(history.newest(Integer.MAX_VALUE, 1).get(0).version(), "owner", "");
 
         assertThat(taken).isInstanceOf(Saved.Stored.class);
         assertThat(onCall()).containsExactly("ana");
