@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.AlarmRules;
@@ -35,7 +36,7 @@ final class Answers {
         }
         String note = said.note().map(text -> ": " + text).orElse("");
         take(step.get(), "acknowledged by " + said.by() + " by " + said.path() + note);
-        calls.endings().answered(said.key().site(), List.of(said.key()), said.by());
+        answered(List.of(said.key()), said.by());
         return new Answer.Done();
     }
 
@@ -64,17 +65,24 @@ final class Answers {
             AlarmRules.acknowledge(draft.alarm(key), by, timing(key), draft.now())
                     .ifPresent(step -> take(step, "acknowledged by " + by + " by " + said.path()));
         }
-        waiting.stream()
+        answered(waiting, by);
+        return new Answer.Done();
+    }
+
+    /** With them goes what is lesser and of the same cause. */
+    private void answered(List<AlarmKey> keys, String by) {
+        List<AlarmKey> all = Stream.concat(keys.stream(), calls.causes().answeredWith(keys).stream())
+                .toList();
+        all.stream()
                 .map(AlarmKey::site)
                 .distinct()
                 .forEach(site -> calls.endings()
                         .answered(
                                 site,
-                                waiting.stream()
+                                all.stream()
                                         .filter(key -> key.site().equals(site))
                                         .toList(),
                                 by));
-        return new Answer.Done();
     }
 
     /** Nobody answers what came after the text that they read. */

@@ -10,6 +10,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -30,7 +31,7 @@ final class Calls {
     private static final Duration SAME_LINK = Duration.ofMinutes(30);
 
     private static final Comparator<Alarm> WORST_FIRST =
-            Comparator.comparing(Alarm::priority).reversed().thenComparing(Alarm::key);
+            Comparator.comparing(Alarm::priority).reversed().thenComparing(Cause.FURTHEST_FIRST);
 
     private final Draft draft;
     private final Codes codes;
@@ -38,6 +39,7 @@ final class Calls {
     private final Climbs climbs;
     private final Endings endings;
     private final Carriers carriers;
+    private final Causes causes;
 
     Calls(Draft draft, Codes codes, Notices notices) {
         this.draft = draft;
@@ -46,6 +48,7 @@ final class Calls {
         this.climbs = new Climbs(draft, notices);
         this.endings = new Endings(draft, notices);
         this.carriers = new Carriers(draft);
+        this.causes = new Causes(draft);
     }
 
     Climbs climbs() {
@@ -64,19 +67,28 @@ final class Calls {
         return notices.news();
     }
 
-    /** Calls people for these alarms. What is over by now calls nobody. */
-    void call(Collection<AlarmKey> keys) {
-        keys.stream()
-                .collect(Collectors.groupingBy(AlarmKey::site, LinkedHashMap::new, Collectors.toList()))
-                .forEach(this::call);
+    Causes causes() {
+        return causes;
     }
 
-    private void call(String site, List<AlarmKey> keys) {
+    /**
+     * Calls people for these alarms. What is over by now calls nobody.
+     *
+     * @param again those of them that had begun before: whatever of their cause was answered, they are called
+     */
+    void call(Collection<AlarmKey> keys, Set<AlarmKey> again) {
+        keys.stream()
+                .collect(Collectors.groupingBy(AlarmKey::site, LinkedHashMap::new, Collectors.toList()))
+                .forEach((site, ofSite) -> call(site, ofSite, again));
+    }
+
+    private void call(String site, List<AlarmKey> keys, Set<AlarmKey> again) {
         List<Alarm> calling = new LinkedHashSet<>(keys)
                 .stream()
                         .map(draft::alarm)
                         .filter(alarm -> alarm.state().calls())
                         .filter(alarm -> live(alarm).isEmpty())
+                        .filter(alarm -> again.contains(alarm.key()) || !causes.answered(alarm))
                         .sorted(WORST_FIRST)
                         .toList();
         if (calling.isEmpty()) {
@@ -85,7 +97,20 @@ final class Calls {
         if (draft.flood(site).at(draft.now(), Flood.Numbers.USUAL).on()) {
             gather(site, calling);
         } else {
-            calling.forEach(this::callOrResume);
+            calling.forEach(alarm -> callOrJoin(draft.alarm(alarm.key()), !again.contains(alarm.key())));
+        }
+    }
+
+    /** The worst of its cause comes first, and may have taken this one along. */
+    private void callOrJoin(Alarm alarm, boolean fresh) {
+        Optional<Callout> goesOn = causes.live(alarm);
+        if (live(alarm).isPresent()) {
+            return;
+        }
+        if (goesOn.isPresent()) {
+            causes.join(goesOn.get(), alarm, notices, climbs);
+        } else {
+            callOrResume(alarm, fresh);
         }
     }
 
@@ -104,7 +129,7 @@ final class Calls {
         return alarm.callout().flatMap(draft::callout).filter(Callout::live);
     }
 
-    private void callOrResume(Alarm alarm) {
+    private void callOrResume(Alarm alarm, boolean fresh) {
         Optional<Callout.Ended> before = alarm.callout()
                 .flatMap(draft::callout)
                 .filter(Callout.Ended.class::isInstance)
@@ -119,8 +144,33 @@ final class Calls {
             draft.put(new Callout.Calling(facts, ended.place(), due(alarm, ended)));
             draft.log(ended.facts(), "goes on, the alarm is back");
         } else {
-            open(List.of(alarm));
+            openFor(alarm, fresh);
         }
+    }
+
+    /**
+     * What nobody answered of its cause while a whole ladder was climbed goes along, and whoever answered some of it hears that
+     * there is more.
+     */
+    private void openFor(Alarm alarm, boolean fresh) {
+        List<Alarm> all = causes.uncalled(alarm).stream().sorted(WORST_FIRST).toList();
+        List<Callout> exhausted = all.stream()
+                .flatMap(one -> one.callout().flatMap(draft::callout).stream())
+                .filter(callout -> callout.kind() == Callout.Kind.EXHAUSTED)
+                .distinct()
+                .toList();
+        String id = open(all);
+        draft.callout(id).filter(Callout::live).ifPresent(callout -> {
+            Callout.Facts facts = callout.facts();
+            for (String contact : fresh ? causes.whoHas(alarm) : List.<String>of()) {
+                facts = notices.additions().tellToo(facts, contact);
+            }
+            draft.put(callout.with(facts));
+            int code = facts.code();
+            exhausted.stream()
+                    .filter(draft::over)
+                    .forEach(other -> endings.end(other, "joined the callout with code " + code));
+        });
     }
 
     private static Duration flutter(Alarm alarm) {
@@ -133,7 +183,7 @@ final class Calls {
         return BoxAlarms.isSilence(alarm.key()) ? draft.now().plus(Duration.between(ended.at(), due)) : due;
     }
 
-    private void open(List<Alarm> alarms) {
+    private String open(List<Alarm> alarms) {
         Alarm worst = alarms.get(0);
         int code = codes.next();
         String id = worst.id() + "." + code + "-" + Long.toString(draft.now().getEpochSecond(), 36);
@@ -155,6 +205,7 @@ final class Calls {
                 new TreeMap<>());
         alarms.forEach(alarm -> draft.put(alarm.draft().callout(Optional.of(id)).done()));
         climbs.enter(facts, Optional.of(Place.FOOT), Place.FOOT);
+        return id;
     }
 
     /** In a flood all alarms of the site are one callout: the oldest one goes on for all of them. */
@@ -190,7 +241,7 @@ final class Calls {
             climbs.enter(facts, Optional.of(first.place()), first.place());
         } else {
             draft.put(first.with(facts));
-            draft.put(first.with(notices.tellMore(facts, unheard)));
+            draft.put(first.with(notices.additions().tellMore(facts, unheard)));
         }
     }
 }

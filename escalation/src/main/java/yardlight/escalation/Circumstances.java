@@ -30,7 +30,11 @@ final class Circumstances {
                         .filter(site -> site.empties().contains(feed))
                         .isPresent())
                 .flatMap(feed -> new FeedsNow(draft).filling(alarm.key().site()));
-        return new Circumstance(filling, new Silences(draft).behind(alarm.key()).flatMap(this::shared), found(alarm));
+        return new Circumstance(
+                filling,
+                new Silences(draft).behind(alarm.key()).flatMap(this::shared),
+                found(alarm),
+                new Causes(draft).before(alarm));
     }
 
     /** What the readings of the point have to say, if it was they that began it. */

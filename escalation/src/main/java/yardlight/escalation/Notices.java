@@ -35,6 +35,7 @@ final class Notices {
     private final Carriers carriers;
     private final SharedFeeds feeds;
     private final News news;
+    private final Additions additions;
 
     /** @param uncovered as in {@link Texts} */
     Notices(Draft draft, Links links, Optional<Wellbeing.Uncovered> uncovered) {
@@ -43,10 +44,15 @@ final class Notices {
         this.carriers = new Carriers(draft);
         this.feeds = new SharedFeeds(draft);
         this.news = new News(draft, this);
+        this.additions = new Additions(draft, this);
     }
 
     News news() {
         return news;
+    }
+
+    Additions additions() {
+        return additions;
     }
 
     /** Calls these contacts. Who has a notice of this callout under way gets no second one. */
@@ -75,26 +81,6 @@ final class Notices {
                 draft.log(notice, "tried again from line " + (line + 1));
             }
         });
-    }
-
-    /**
-     * More alarms joined. Who was told before hears of them in one text once they are twice as many as that text knew,
-     * within their limit even when it is critical; else the ladder's next call says it.
-     *
-     * @param unheard whether something among them was already on its way to somebody and has been taken back
-     */
-    Callout.Facts tellMore(Callout.Facts facts, boolean unheard) {
-        if (!unheard && facts.alarms().size() < 2 * facts.announced()) {
-            return facts;
-        }
-        Callout.Facts after = facts.announcing();
-        for (String contact : facts.told()) {
-            if (underWay(after.id(), contact).isEmpty() && carriers.has(contact, 0)) {
-                after = after.withOneMoreNotice();
-                join(make(after, contact));
-            }
-        }
-        return after;
     }
 
     /** Makes the notices that wait for the end of quiet hours, one for each contact that has none yet. */
@@ -131,7 +117,8 @@ final class Notices {
         }
     }
 
-    private void join(Notice notice) {
+    /** One more text about something that is called for already. */
+    void join(Notice notice) {
         Contact contact = draft.setup().contacts().get(notice.contact());
         Optional<Instant> quiet =
                 contact == null ? Optional.empty() : PeopleNow.heldUntil(contact, notice.priority(), draft.now());
@@ -250,13 +237,13 @@ final class Notices {
         return reached(facts, awake);
     }
 
-    private Optional<Notice> underWay(String callout, String contact) {
+    Optional<Notice> underWay(String callout, String contact) {
         return draft.unsent(callout).stream()
                 .filter(notice -> notice.contact().equals(contact))
                 .findFirst();
     }
 
-    private Callout.Facts reached(Callout.Facts facts, Collection<String> people) {
+    static Callout.Facts reached(Callout.Facts facts, Collection<String> people) {
         var told = new TreeSet<>(facts.told());
         told.addAll(people);
         var held = new TreeMap<>(facts.held());
@@ -269,7 +256,7 @@ final class Notices {
         return Restraint.perHour(known == null ? 1 : known.textsPerHour());
     }
 
-    private Notice make(Callout.Facts facts, String contact) {
+    Notice make(Callout.Facts facts, String contact) {
         return Notice.made(
                 facts.id() + "." + facts.notices(), contact, List.of(facts.id()), facts.priority(), draft.now());
     }

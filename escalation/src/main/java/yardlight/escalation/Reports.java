@@ -33,6 +33,7 @@ final class Reports {
     private final Calls calls;
     private final Withholding withholding;
     private final Set<AlarmKey> calling = new LinkedHashSet<>();
+    private final Set<AlarmKey> again = new LinkedHashSet<>();
     private final Set<AlarmKey> raised = new LinkedHashSet<>();
     private final Set<AlarmKey> returned = new LinkedHashSet<>();
     private final Set<String> elsewhere = new LinkedHashSet<>();
@@ -150,6 +151,7 @@ final class Reports {
     void resume(AlarmKey key, boolean calls) {
         if (calls) {
             calling.add(key);
+            again.add(key);
         }
         align(draft.alarm(key));
         finish(key.site());
@@ -170,7 +172,10 @@ final class Reports {
             if (before.site(site).isEmpty()) {
                 draft.alarmsAt(site).stream()
                         .filter(alarm -> alarm.state().calls())
-                        .forEach(alarm -> calling.add(alarm.key()));
+                        .forEach(alarm -> {
+                            calling.add(alarm.key());
+                            again.add(alarm.key());
+                        });
             }
             finish(site);
             if (draft.setup().site(site).isPresent()) {
@@ -187,11 +192,11 @@ final class Reports {
         for (String each : elsewhere) {
             if (draft.setup().site(each).isEmpty()) {
                 calls.endings().abandon(each);
-                Stream.of(calling, raised, returned)
+                Stream.of(calling, again, raised, returned)
                         .forEach(keys -> keys.removeIf(key -> key.site().equals(each)));
             }
         }
-        calls.call(calling);
+        calls.call(calling, again);
         // An alarm that came back more urgent than it was is raised as well.
         raised.addAll(calling);
         raised.forEach(calls::raise);
@@ -199,7 +204,7 @@ final class Reports {
                 .filter(each -> draft.setup().site(each).isPresent())
                 .forEach(each -> calls.endings().settle(each, Optional.empty()));
         returned.forEach(calls.news()::over);
-        Stream.of(calling, raised, returned, elsewhere).forEach(Set::clear);
+        Stream.of(calling, again, raised, returned, elsewhere).forEach(Set::clear);
     }
 
     private void take(Alarm before, AlarmRules.Step step) {
@@ -207,6 +212,9 @@ final class Reports {
         draft.put(after);
         if (step.calls()) {
             calling.add(after.key());
+        }
+        if (step.calls() && before.active()) {
+            again.add(after.key());
         }
         if (step.raised()) {
             raised.add(after.key());

@@ -25,7 +25,7 @@ final class Texts {
     static final Comparator<Alarm> WORST_FIRST = Comparator.comparing(Alarm::active)
             .thenComparing(Alarm::priority)
             .reversed()
-            .thenComparing(Alarm::key);
+            .thenComparing(Cause.FURTHEST_FIRST);
 
     private final Draft draft;
     private final Links links;
@@ -80,8 +80,10 @@ final class Texts {
                 .toList();
         List<Alarm> waiting =
                 all.stream().filter(alarm -> alarm.state().awaitsAnswer()).toList();
-        List<Subject> subjects = (waiting.isEmpty() ? all : waiting)
-                .stream().sorted(WORST_FIRST).map(this::subject).toList();
+        List<Alarm> worst =
+                (waiting.isEmpty() ? all : waiting).stream().sorted(WORST_FIRST).toList();
+        List<Subject> subjects =
+                new Causes(draft).apart(worst).stream().map(this::subject).toList();
         Optional<Integer> code =
                 about.size() == 1 ? Optional.of(about.get(0).facts().code()) : Optional.empty();
         var answering = new Answering(code, links.answer(notice.id()));

@@ -47,7 +47,7 @@ final class Tidings {
         }
         return Optional.of(new Tiding(
                 Texts.subject(draft, alarms.stream().min(Texts.WORST_FIRST).orElseThrow()),
-                alarms.size(),
+                new Causes(draft).apart(alarms).size(),
                 alarms.stream().flatMap(alarm -> alarm.occurredAt().stream()).min(Instant::compareTo),
                 over,
                 taken,

@@ -57,7 +57,8 @@ final class Verdicts {
                     .callout()
                     .flatMap(draft::callout)
                     .filter(Callout::live)
-                    .ifPresent(callout -> draft.put(callout.with(notices.tellMore(callout.facts(), true))));
+                    .ifPresent(callout ->
+                            draft.put(callout.with(notices.additions().tellMore(callout.facts(), true))));
         }
     }
 

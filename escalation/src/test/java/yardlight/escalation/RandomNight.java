@@ -30,7 +30,8 @@ import yardlight.escalation.wording.Links;
 /** A night drawn by lot from a seed: boxes that chatter, fall silent and come back, people who answer or do not. */
 final class RandomNight {
 
-    private static final List<String> CONDITIONS = List.of("high", "off");
+    private static final List<String> CONDITIONS =
+            List.of("high", "off", "high-high", "overflow", "rising-fast", "low", "low-low");
     /** Nights on which the clock changes in Chicago and Denver are drawn as often as others. */
     private static final List<Instant> EVENINGS = List.of(
             Instant.parse("2026-03-08T02:00:00Z"),
@@ -223,7 +224,7 @@ final class RandomNight {
         return new AlarmKey(
                 site,
                 RandomSetup.POINTS.get(random.nextInt(RandomSetup.POINTS.size())),
-                CONDITIONS.get(random.nextInt(2)));
+                CONDITIONS.get(random.nextInt(CONDITIONS.size())));
     }
 
     private Heartbeat beat() {

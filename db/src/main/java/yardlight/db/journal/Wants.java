@@ -3,6 +3,7 @@ package yardlight.db.journal;
 import java.util.LinkedHashSet;
 import java.util.Set;
 import yardlight.escalation.BoxAlarms;
+import yardlight.escalation.Cause;
 import yardlight.escalation.Neighbours;
 import yardlight.escalation.ShutInAlarm;
 import yardlight.escalation.Stimulus;
@@ -135,6 +136,7 @@ public final class Wants {
 
     private void alarm(AlarmKey key) {
         alarms.add(key);
+        alarms.addAll(Cause.near(key));
         floods.add(key.site());
         people = true;
         setup.known(key.site(), key.point()).stream()

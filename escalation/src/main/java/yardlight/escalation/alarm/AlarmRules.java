@@ -64,6 +64,18 @@ public final class AlarmRules {
         return move(draft, AlarmTrigger.ACKNOWLEDGE, timing);
     }
 
+    /**
+     * Who answered another alarm has answered this one too, and is called again when they are for the other one. Empty when the
+     * state does not allow it, or nobody answered the other one.
+     */
+    public static Optional<Step> answeredWith(Alarm before, Alarm other, Timing timing, Instant now) {
+        Optional<Instant> again = before.active() ? other.realarmAt() : Optional.empty();
+        return other.acknowledgedBy()
+                .flatMap(by -> acknowledge(before, by, timing, now))
+                .map(step -> new Step(
+                        step.alarm().draft().realarmAt(again).done(), step.outcome(), step.calls(), step.raised()));
+    }
+
     /** A person puts the alarm aside until an instant. Who shelves an alarm has seen it. */
     public static Optional<Step> shelve(Alarm before, Instant until, Timing timing) {
         AlarmDraft draft = before.draft().seen(true).shelvedUntil(Optional.of(until));

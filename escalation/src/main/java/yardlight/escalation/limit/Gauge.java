@@ -74,6 +74,12 @@ public record Gauge(
         return notes.getOrDefault(rule, List.of());
     }
 
+    /** Whether the drift that holds is upwards; empty when none holds. */
+    public Optional<Boolean> driftsUp() {
+        List<Double> sums = noted(Sums.NAME);
+        return holds(Conditions.DRIFT) && !sums.isEmpty() ? Optional.of(Sums.upwards(sums)) : Optional.empty();
+    }
+
     /** A reading arrived that is newer than all before; what it says is another matter. */
     Gauge heard(String from, Instant measured, Instant now, Optional<Duration> missing) {
         return new Gauge(

@@ -15,6 +15,11 @@ record Sums(double high, double low) {
     /** A drift that went on for long must not take as long to be over: more than this many decisions do not count. */
     private static final double MOST = 2;
 
+    /** By what was noted of them: which of the two it was that decided. */
+    static boolean upwards(List<Double> noted) {
+        return noted.get(2) > 0;
+    }
+
     Sums next(double value, Drift drift) {
         double target = drift.target().doubleValue();
         double slack = drift.slack().doubleValue();
@@ -35,7 +40,7 @@ record Sums(double high, double low) {
     static void look(Round round, Drift drift) {
         List<Double> noted = round.noted(NAME);
         Sums before = noted.isEmpty() ? NONE : new Sums(noted.get(0), noted.get(1));
-        boolean upwards = !noted.isEmpty() && noted.get(2) > 0;
+        boolean upwards = !noted.isEmpty() && upwards(noted);
         Sums now = before.next(round.value(), drift);
         boolean holds = now.signals(drift) || round.holds(Conditions.DRIFT) && (upwards ? now.high() : now.low()) > 0;
         Sums kept = now.capped(drift);

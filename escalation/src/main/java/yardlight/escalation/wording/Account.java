@@ -74,6 +74,14 @@ final class Account {
                 .orElse("");
     }
 
+    /** What it was before it became worse. */
+    String was() {
+        return subject.circumstance()
+                .was()
+                .map(before -> Transliteration.gsm(phrases.was(phrases.condition(before))))
+                .orElse("");
+    }
+
     /** How long is left, or what it may mean, in several lengths, the longest first; nothing when the readings show neither. */
     List<String> outlook() {
         return subject.circumstance().found().stream()

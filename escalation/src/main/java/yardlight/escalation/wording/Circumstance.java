@@ -12,10 +12,17 @@ import yardlight.escalation.tank.Outlook;
  * @param filling the feed that still drives what fills the tanks, while what empties them has no power
  * @param shared what silent boxes of several sites have in common
  * @param found that it was found out from readings, and still is so by them
+ * @param was the condition that it was before it became worse
  */
-public record Circumstance(Optional<String> filling, Optional<Shared> shared, Optional<Found> found) {
+public record Circumstance(
+        Optional<String> filling, Optional<Shared> shared, Optional<Found> found, Optional<String> was) {
 
     public static final Circumstance NONE = new Circumstance(Optional.empty(), Optional.empty(), Optional.empty());
+
+    /** Of what has not become worse. */
+    public Circumstance(Optional<String> filling, Optional<Shared> shared, Optional<Found> found) {
+        this(filling, shared, found, Optional.empty());
+    }
 
     /** @param outlook when the tank that it is about runs over */
     public record Found(Optional<Outlook> outlook) {}

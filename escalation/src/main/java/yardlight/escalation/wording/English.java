@@ -54,6 +54,11 @@ final class English implements Phrases {
     }
 
     @Override
+    public String was(String condition) {
+        return "was " + condition;
+    }
+
+    @Override
     public String returned(String time) {
         return time.isEmpty() ? "returned" : "returned " + time;
     }

@@ -26,13 +26,15 @@ final class OneAlarm {
         String returned = returned(account, room);
         String link = room.take(ending.link());
         String numbers = numbers(account, room);
+        String was = room.take(led(", ", account.was()));
 
         room.give(kept);
         String who = names.within(room.left()).spoken();
         room.keep(Gsm7.septets(who));
         String times = room.take(led(", ", account.times()));
 
-        return Transliteration.gsm(who + condition + numbers + time + stake + returned + times + outlook + code) + link;
+        return Transliteration.gsm(who + condition + numbers + time + was + stake + returned + times + outlook + code)
+                + link;
     }
 
     private static String returned(Account account, Room room) {

@@ -31,6 +31,9 @@ interface Phrases {
     /** Where the value should be, beside the value. */
     String target(String number);
 
+    /** What it was before it became worse; the condition as {@link #condition} gives it. */
+    String was(String condition);
+
     /** The condition is over; the time is empty when nobody knows it. */
     String returned(String time);
 

@@ -32,6 +32,11 @@ final class Spanish implements Phrases {
     }
 
     @Override
+    public String was(String condition) {
+        return "antes " + condition;
+    }
+
+    @Override
     public String returned(String time) {
         return time.isEmpty() ? "normal" : "normal desde " + time;
     }
