@@ -44,11 +44,11 @@ final class Circumstances {
         boolean ours = alarm.active()
                 && point.gauged()
                 && draft.gauge(new Gauge.Key(key.site(), key.point())).holds(key.condition());
-        return ours
-                ? Optional.of(new Circumstance.Found(Optional.of(point)
-                        .filter(any -> key.condition().equals(Tanks.OVERFLOW))
-                        .flatMap(any -> new Tanks(draft).outlook(any, draft.now()))))
-                : Optional.empty();
+        return Optional.of(point).filter(any -> ours).map(any -> switch (key.condition()) {
+            case Tanks.OVERFLOW -> new Circumstance.Found(new Tanks(draft).outlook(point, draft.now()));
+            case Pumps.LESS -> new Circumstance.Found(Optional.empty(), new Standstill(draft).of(point));
+            default -> new Circumstance.Found(Optional.empty());
+        });
     }
 
     private Optional<Circumstance.Shared> shared(Absence absence) {

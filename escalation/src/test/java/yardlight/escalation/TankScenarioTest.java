@@ -194,7 +194,7 @@ class TankScenarioTest {
         assertThat(lease.texts().get(0))
                 .startsWith("MESA 9 INJECTION PUMP RUNS LESS ")
                 .contains("% (limit ")
-                .endsWith(". Less fluid comes in: a well off or a leak. Reply OK 47");
+                .endsWith(". Less fluid may come in: a well off or a leak. Reply OK 47");
     }
 
     @Test

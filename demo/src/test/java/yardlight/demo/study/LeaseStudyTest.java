@@ -33,6 +33,12 @@ class LeaseStudyTest {
     private static final int QUIET = Integer.getInteger("yardlight.study.quiet-days", 10);
     private static final Duration EVERY = Duration.ofMinutes(Integer.getInteger("yardlight.study.quiet-every", 5));
 
+    /** Ana answers after ten minutes; what shows at two points is two texts. */
+    private static final int UNTIL_ANSWERED = 2;
+
+    /** The first, and each time that it became worse. */
+    private static final int WITHIN_HOURS = 6;
+
     /** Inches of rain: nobody has to be called for that, and the pump takes it away. */
     private static final Fault HARMLESS = Fault.RAIN;
 
@@ -45,6 +51,7 @@ class LeaseStudyTest {
                 .toList();
 
         System.out.println(StudyTable.of(trials));
+        System.out.println(StudyTable.texts(trials));
         assertThat(which(
                         trials,
                         trial -> trial.fault() != HARMLESS && trial.detected().isEmpty()))
@@ -52,6 +59,12 @@ class LeaseStudyTest {
                 .isEmpty();
         assertThat(which(trials, LeaseStudyTest::late))
                 .as("told late or not at all before it ran over")
+                .isEmpty();
+        assertThat(which(trials, trial -> trial.untilAnswered() > UNTIL_ANSWERED))
+                .as("more texts than one cause is worth until somebody answers")
+                .isEmpty();
+        assertThat(which(trials, trial -> trial.calls().size() > WITHIN_HOURS))
+                .as("more texts than one cause is worth within twelve hours")
                 .isEmpty();
     }
 

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import yardlight.demo.lease.Fault;
 
@@ -28,6 +29,35 @@ final class StudyTable {
                         .filter(fault -> !with(trials, fault).isEmpty())
                         .map(fault -> row(fault, with(trials, fault)))
                         .collect(Collectors.joining("\n"));
+    }
+
+    /** How many alarms a fault was, and how many texts. */
+    static String texts(List<Trial> trials) {
+        return """
+                | fault | alarms within 12 h | texts until answered | texts within 12 h |
+                | --- | --- | --- | --- |
+                """
+                + Arrays.stream(Fault.values())
+                        .map(fault -> with(trials, fault).stream()
+                                .filter(trial -> trial.detected().isPresent())
+                                .toList())
+                        .filter(told -> !told.isEmpty())
+                        .map(told -> "| "
+                                + String.join(
+                                        " | ",
+                                        told.get(0).fault().words(),
+                                        counts(told, Trial::alarms),
+                                        counts(told, trial -> (int) trial.untilAnswered()),
+                                        counts(told, trial -> trial.calls().size()))
+                                + " |")
+                        .collect(Collectors.joining("\n"));
+    }
+
+    /** Of each lease, in their order. */
+    private static String counts(List<Trial> trials, ToIntFunction<Trial> count) {
+        return trials.stream()
+                .map(trial -> String.valueOf(count.applyAsInt(trial)))
+                .collect(Collectors.joining(", "));
     }
 
     private static List<Trial> with(List<Trial> trials, Fault fault) {

@@ -11,10 +11,19 @@ import yardlight.demo.lease.LeaseDesign;
  * A fault at a lease that had run well for a while: what was heard of it, and what came of it as nobody did anything.
  *
  * @param heard the texts since it began, in order, their times counted from then
+ * @param calls every text that called somebody until twelve hours after the first one, their times counted from then
+ * @param alarms how many alarms began in that time
  * @param tripped when the plain switch at the top of the tank tripped, from then
  * @param overflowed when the water tank ran over, from then
  */
-record Trial(Fault fault, long seed, List<Heard> heard, Optional<Duration> tripped, Optional<Duration> overflowed) {
+record Trial(
+        Fault fault,
+        long seed,
+        List<Heard> heard,
+        List<Duration> calls,
+        int alarms,
+        Optional<Duration> tripped,
+        Optional<Duration> overflowed) {
 
     /** The rules know a pump by its earlier days, and a pressure by its own falls. */
     private static final Duration BEFORE = Duration.ofDays(10);
@@ -59,7 +68,21 @@ record Trial(Fault fault, long seed, List<Heard> heard, Optional<Duration> tripp
                 .filter(one -> one.at().compareTo(begin) > 0)
                 .map(one -> new Heard(one.at().minus(begin), one.alarms(), one.words()))
                 .toList();
-        return new Trial(fault, seed, heard, tripped, overflowed);
+        return new Trial(
+                fault,
+                seed,
+                heard,
+                since(watched.calls(), begin),
+                since(watched.begun(), begin).size(),
+                tripped,
+                overflowed);
+    }
+
+    private static List<Duration> since(List<Duration> times, Duration begin) {
+        return times.stream()
+                .filter(at -> at.compareTo(begin) > 0)
+                .map(at -> at.minus(begin))
+                .toList();
     }
 
     private static void step(WatchedLease watched, Duration begin, Duration since) {
@@ -79,6 +102,13 @@ record Trial(Fault fault, long seed, List<Heard> heard, Optional<Duration> tripp
     /** How long after it began the first text came. */
     Optional<Duration> detected() {
         return heard.stream().findFirst().map(Heard::at);
+    }
+
+    /** How many texts there were until the first of them was answered. */
+    long untilAnswered() {
+        return detected().stream()
+                .flatMap(first -> calls.stream().filter(at -> at.compareTo(first.plus(WatchedLease.ANSWERS)) <= 0))
+                .count();
     }
 
     /** How long before the tank ran over the first text came. */

@@ -18,6 +18,7 @@ import yardlight.demo.lease.Readings;
 import yardlight.escalation.Changes;
 import yardlight.escalation.Escalator;
 import yardlight.escalation.Stimulus;
+import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.notice.Notice;
@@ -38,7 +39,7 @@ final class WatchedLease {
 
     private static final Instant MIDNIGHT =
             LocalDateTime.parse("2026-01-05T00:00").atZone(StudySetup.ZONE).toInstant();
-    private static final Duration ANSWERS = Duration.ofMinutes(10);
+    static final Duration ANSWERS = Duration.ofMinutes(10);
     private static final double LOST = 0.01;
 
     private final LeaseDesign design;
@@ -48,6 +49,8 @@ final class WatchedLease {
     private final Random link;
     private final List<Heard> heard = new ArrayList<>();
     private final Set<String> called = new HashSet<>();
+    private final List<Duration> calls = new ArrayList<>();
+    private final Map<String, Duration> begun = new LinkedHashMap<>();
     private final Map<Gauge.Key, Gauge> gauges = new LinkedHashMap<>();
     private Duration every = MINUTE;
 
@@ -85,6 +88,16 @@ final class WatchedLease {
     /** The first text of each callout, in order. */
     List<Heard> heard() {
         return List.copyOf(heard);
+    }
+
+    /** When a text called somebody, each of them. */
+    List<Duration> calls() {
+        return List.copyOf(calls);
+    }
+
+    /** When an alarm began, each of them. */
+    List<Duration> begun() {
+        return List.copyOf(begun.values());
     }
 
     void step() {
@@ -126,6 +139,9 @@ final class WatchedLease {
 
     private void see(Happening happening) {
         happening.decision().changes().gauges().forEach(gauge -> gauges.put(gauge.key(), gauge));
+        happening.decision().changes().alarms().stream()
+                .filter(Alarm::active)
+                .forEach(alarm -> begun.putIfAbsent(alarm.id(), Duration.between(MIDNIGHT, happening.at())));
         happening.decision().changes().notices().stream()
                 .filter(notice -> notice.state() == NoticeState.QUEUED)
                 .forEach(notice -> take(notice, happening.at()));
@@ -136,6 +152,7 @@ final class WatchedLease {
         if (notice.purpose() != Purpose.CALL) {
             return;
         }
+        calls.add(Duration.between(MIDNIGHT, at));
         simulation.at(at.plus(ANSWERS), new Stimulus.AnswerNotice(notice.id(), "link"));
         if (called.addAll(notice.callouts())) {
             var alarms = notice.callouts().stream()

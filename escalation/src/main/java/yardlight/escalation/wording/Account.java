@@ -86,7 +86,8 @@ final class Account {
     List<String> outlook() {
         return subject.circumstance().found().stream()
                 .flatMap(found -> Stream.concat(
-                        found.outlook().stream().flatMap(this::left), phrases.meaning(alarm().condition()).stream()))
+                        found.outlook().stream().flatMap(this::left),
+                        found.stands().map(phrases::stands).or(() -> phrases.meaning(alarm().condition())).stream()))
                 .map(Transliteration::gsm)
                 .toList();
     }

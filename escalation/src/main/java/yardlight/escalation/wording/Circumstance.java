@@ -24,8 +24,29 @@ public record Circumstance(
         this(filling, shared, found, Optional.empty());
     }
 
-    /** @param outlook when the tank that it is about runs over */
-    public record Found(Optional<Outlook> outlook) {}
+    /**
+     * @param outlook when the tank that it is about runs over
+     * @param stands that the pump that it is about does not run at all
+     */
+    public record Found(Optional<Outlook> outlook, Optional<Stands> stands) {
+
+        /** Of what is no pump, or one that runs now and then. */
+        public Found(Optional<Outlook> outlook) {
+            this(outlook, Optional.empty());
+        }
+    }
+
+    /** What is known of a pump that does not run at all. */
+    public enum Stands {
+        /** Its feed is off, as a box says. */
+        WITHOUT_POWER,
+        /** The level is higher than it has to be for the pump to run. */
+        AT_A_LEVEL,
+        /** The level does not rise. */
+        DRY,
+        /** For longer than it ever does, and nobody knows the level. */
+        FOR_LONG
+    }
 
     /**
      * Several sites from which nothing is heard.

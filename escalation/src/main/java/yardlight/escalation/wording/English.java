@@ -3,7 +3,6 @@ package yardlight.escalation.wording;
 import java.time.DayOfWeek;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import yardlight.escalation.shutin.Asker;
 import yardlight.escalation.shutin.RequestState;
@@ -11,31 +10,10 @@ import yardlight.escalation.shutin.RequestState;
 final class English implements Phrases {
 
     private static final List<String> DAYS = List.of("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun");
-    private static final Map<String, String> CONDITIONS = Map.ofEntries(
-            Map.entry("power-off", "POWER OFF"),
-            Map.entry("comms-loss", "COMMS LOST"),
-            Map.entry("said-stop", "SAID STOP"),
-            Map.entry("rising-fast", "RISING FAST"),
-            Map.entry("falling-fast", "FALLING FAST"),
-            Map.entry("drift", "DRIFTING"),
-            Map.entry("no-readings", "NO READINGS"),
-            Map.entry("sensor-fault", "SENSOR FAULT"),
-            Map.entry("not-confirmed", "NOT CONFIRMED"),
-            Map.entry("will-overflow", "WILL OVERFLOW"),
-            Map.entry("runs-less", "RUNS LESS"),
-            Map.entry("runs-more", "RUNS MORE"),
-            Map.entry("running-without-effect", "RUNS IN VAIN"),
-            Map.entry("falling-without-pump", "FALLS, PUMP OFF"));
-    private static final Map<String, String> MEANINGS = Map.of(
-            "runs-less", "Less fluid comes in: a well off or a leak",
-            "runs-more", "The pump may be wearing",
-            "running-without-effect", "Pump on, no effect: belt, trash or valve",
-            "falling-without-pump", "Level falls and no pump runs: a leak or a stuck switch",
-            "leak", "It never fell so fast: an open line");
 
     @Override
     public String condition(String condition) {
-        return CONDITIONS.getOrDefault(condition, condition.toUpperCase(Locale.ROOT));
+        return EnglishConditions.NAMES.getOrDefault(condition, condition.toUpperCase(Locale.ROOT));
     }
 
     @Override
@@ -90,7 +68,17 @@ final class English implements Phrases {
 
     @Override
     public Optional<String> meaning(String condition) {
-        return Optional.ofNullable(MEANINGS.get(condition));
+        return Optional.ofNullable(EnglishConditions.MEANINGS.get(condition));
+    }
+
+    @Override
+    public String stands(Circumstance.Stands stands) {
+        return switch (stands) {
+            case WITHOUT_POWER -> "It stands: its power is off";
+            case AT_A_LEVEL -> "It stands and the level is up: tripped, off or no power";
+            case DRY -> "It stands and the level does not rise: hardly anything comes in";
+            case FOR_LONG -> "It stands for long: off, tripped or nothing to pump";
+        };
     }
 
     @Override

@@ -55,6 +55,9 @@ interface Phrases {
     /** What a condition that was found out from readings may mean, in a sentence; empty when its name says it all. */
     Optional<String> meaning(String condition);
 
+    /** What it may mean that a pump does not run at all, in a sentence. */
+    String stands(Circumstance.Stands stands);
+
     /**
      * How many sites are silent, and since when.
      *

@@ -72,6 +72,16 @@ final class Spanish implements Phrases {
     }
 
     @Override
+    public String stands(Circumstance.Stands stands) {
+        return switch (stands) {
+            case WITHOUT_POWER -> "Está parada: no tiene energía";
+            case AT_A_LEVEL -> "Está parada con el nivel alto: disparada, apagada o sin energía";
+            case DRY -> "Está parada y el nivel no sube: casi no entra nada";
+            case FOR_LONG -> "Lleva mucho parada: apagada, disparada o nada que bombear";
+        };
+    }
+
+    @Override
     public String silentTogether(int sites, boolean link, String name, String time) {
         return togetherOn(sites, link, name) + " desde " + time;
     }

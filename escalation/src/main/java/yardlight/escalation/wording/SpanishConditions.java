@@ -42,7 +42,7 @@ final class SpanishConditions {
             Map.entry("not-confirmed", "SIN CONFIRMAR"));
     /** What some of them may mean. */
     static final Map<String, String> MEANINGS = Map.of(
-            "runs-less", "Entra menos fluido: un pozo parado o una fuga",
+            "runs-less", "Quizá entra menos fluido: un pozo parado o una fuga",
             "runs-more", "La bomba puede estar gastada",
             "running-without-effect", "Bomba en marcha sin efecto: banda, basura o válvula",
             "falling-without-pump", "Baja sin bombeo: una fuga o un interruptor pegado",

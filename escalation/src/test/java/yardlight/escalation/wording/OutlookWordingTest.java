@@ -15,6 +15,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import yardlight.escalation.setup.Language;
 import yardlight.escalation.tank.Outlook;
@@ -85,7 +86,7 @@ class OutlookWordingTest {
 
     @ParameterizedTest
     @CsvSource({
-        "runs-less, RUNS LESS, Less fluid comes in: a well off or a leak",
+        "runs-less, RUNS LESS, Less fluid may come in: a well off or a leak",
         "runs-more, RUNS MORE, The pump may be wearing",
         "running-without-effect, RUNS IN VAIN, 'Pump on, no effect: belt, trash or valve'",
         "falling-without-pump, 'FALLS, PUMP OFF', Level falls and no pump runs: a leak or a stuck switch",
@@ -98,7 +99,7 @@ class OutlookWordingTest {
 
     @ParameterizedTest
     @CsvSource({
-        "runs-less, TRABAJA MENOS, Entra menos fluido: un pozo parado o una fuga",
+        "runs-less, TRABAJA MENOS, Quiza entra menos fluido: un pozo parado o una fuga",
         "runs-more, TRABAJA MAS, La bomba puede estar gastada",
         "running-without-effect, TRABAJA EN VANO, 'Bomba en marcha sin efecto: banda, basura o valvula'",
         "falling-without-pump, BAJA SIN BOMBA, Baja sin bombeo: una fuga o un interruptor pegado",
@@ -110,9 +111,60 @@ class OutlookWordingTest {
         assertThat(plain(text)).isEqualTo("MESA 9 WATER TANK " + name + " 2:13 AM. " + meaning + ". Responda OK 47");
     }
 
+    @ParameterizedTest
+    @EnumSource
+    void says_of_a_pump_that_stands_what_that_may_mean_and_never_that_less_comes_in(Circumstance.Stands stands) {
+        Subject made = Made.subject("Mesa 9", "Injection pump", "runs-less");
+        var found = new Circumstance.Found(Optional.empty(), Optional.of(stands));
+        var subject = new Subject(
+                made.site(),
+                made.point(),
+                made.alarm(),
+                new Circumstance(Optional.empty(), Optional.empty(), Optional.of(found)));
+
+        String english = Wording.text(List.of(subject), code(47), EN);
+        String spanish = Wording.text(List.of(subject), code(47), ES);
+
+        assertThat(english)
+                .startsWith("MESA 9 INJECTION PUMP RUNS LESS 2:13 AM. It stands")
+                .doesNotContain("fluid");
+        assertThat(plain(spanish))
+                .startsWith("MESA 9 INJECTION PUMP TRABAJA MENOS 2:13 AM. ")
+                .contains("parada");
+        assertThat(spanish).doesNotContain("fluido").endsWith(". Responda OK 47");
+    }
+
+    @Test
+    void says_what_it_was_before_it_became_worse_if_there_is_room() {
+        var worse = new Circumstance(Optional.empty(), Optional.empty(), Optional.empty(), Optional.of("high"));
+        Subject tank = Made.subject("Mesa 9", "Water tank", "high-high");
+        var lengthy =
+                new Circumstance(Optional.empty(), Optional.empty(), Optional.empty(), Optional.of("x".repeat(64)));
+        Subject measured = Made.subject(
+                MESA, point("WATER TANK"), "high-high", alarm -> alarm.measured(measured("17.2", "16.9", "ft")));
+
+        assertThat(Wording.text(List.of(with(tank, worse)), code(47), EN))
+                .isEqualTo("MESA 9 WATER TANK HIGH-HIGH 2:13 AM, was HIGH. Reply OK 47");
+        assertThat(Wording.text(List.of(with(tank, worse)), code(47), ES))
+                .isEqualTo("MESA 9 WATER TANK ALTO-ALTO 2:13 AM, antes ALTO. Responda OK 47");
+        assertThat(Wording.text(
+                        List.of(with(measured, lengthy)),
+                        link(47, "https://yard.example/a/abcdefghijklmnopqrstuv"),
+                        EN))
+                .doesNotContain("was");
+    }
+
+    private static Subject with(Subject made, Circumstance circumstance) {
+        return new Subject(made.site(), made.point(), made.alarm(), circumstance);
+    }
+
     /** The alphabet has some of the accents; which is tested elsewhere. */
     private static String plain(String text) {
-        return text.replace('à', 'a').replace('ò', 'o').replace('ù', 'u').replace('Á', 'A');
+        return text.replace('à', 'a')
+                .replace('ò', 'o')
+                .replace('ù', 'u')
+                .replace('Á', 'A')
+                .replace('á', 'a');
     }
 
     @Test

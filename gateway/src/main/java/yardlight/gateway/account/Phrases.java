@@ -33,11 +33,13 @@ final class Phrases {
                 phrase("\\S+ is now ([a-z-]+)((?:, [a-z]+)*)", this::state),
                 phrase("\\S+ is taken for (\\S+) now, it was (\\S+): .*", this::taken),
                 phrase("\\S+ acknowledged by (\\S+) by (\\S+?)(?:: (.*))?, is now \\S+", this::acknowledged),
+                phrase("\\S+ acknowledged with \\S+/(\\S+) by (\\S+), is now \\S+", this::answeredWith),
                 phrase("\\S+ shelved by (\\S+) for (\\S+): (.*), is now \\S+", this::shelved),
                 phrase("\\S+ unshelved by (\\S+), is now \\S+", m -> say("unshelved", contact(m.group(1)))),
                 phrase("\\S+ reset by (\\S+), is now \\S+", m -> say("reset", contact(m.group(1)))),
                 phrase("\\S+ note by (\\S+): (.*)", m -> say("note", contact(m.group(1)), m.group(2))),
                 phrase("callout \\d+ calls rung (\\d+), round (\\d+)", m -> say("calls", m.group(1), m.group(2))),
+                phrase("callout \\d+ takes in \\S+/(\\S+)", m -> say("takes-in", telling.condition(m.group(1)))),
                 // Whoever answered has a line of their own.
                 phrase("callout \\d+ answered by .*", m -> Optional.of("")),
                 phrase("callout \\d+ ended: (.*)", m -> say("ended", telling.reason(m.group(1)))),
@@ -85,6 +87,10 @@ final class Phrases {
         return note.isEmpty()
                 ? say("acknowledged", contact(match.group(1)), way)
                 : say("acknowledged.note", contact(match.group(1)), way, note);
+    }
+
+    private Optional<String> answeredWith(MatchResult match) {
+        return say("answered-with", contact(match.group(2)), telling.condition(match.group(1)));
     }
 
     private Optional<String> shelved(MatchResult match) {

@@ -18,6 +18,7 @@ import yardlight.escalation.Entry;
 import yardlight.escalation.Fixtures;
 import yardlight.escalation.Night;
 import yardlight.escalation.Stimulus;
+import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Nuisance;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.alarm.Timing;
@@ -77,7 +78,7 @@ class PhrasesTest {
     /** What the engine writes in a night in which about everything happens to alarms; a new sentence has to be put here. */
     @Test
     void understand_whatever_the_engine_writes_of_alarms_and_calls() {
-        List<Entry> written = List.of(eventful(), silent(), unanswered()).stream()
+        List<Entry> written = List.of(eventful(), silent(), unanswered(), worse()).stream()
                 .flatMap(night -> night.log().stream())
                 .filter(entry -> Set.of(Entry.What.ALARM, Entry.What.ANSWER, Entry.What.CALLOUT)
                                 .contains(entry.what())
@@ -117,6 +118,15 @@ class PhrasesTest {
                 .active("2026-11-25T02:00", TANK, Priority.HIGH)
                 .active("2026-11-25T02:01", PUMP, Priority.LOW)
                 .run("2026-11-26T02:00");
+    }
+
+    private static Night worse() {
+        return new Night(Fixtures.theSetup())
+                .active("2026-11-25T02:00", TANK, Priority.HIGH)
+                .active("2026-11-25T02:01", new AlarmKey("mesa-9", "water-tank", "overflow"), Priority.HIGH)
+                .stimulus("2026-11-25T02:02", new Stimulus.Acknowledge(TANK, "ben", "page", Optional.empty()))
+                .active("2026-11-25T02:03", new AlarmKey("mesa-9", "water-tank", "high"), Priority.HIGH)
+                .run("2026-11-25T03:00");
     }
 
     private static Night silent() {
