@@ -19,8 +19,6 @@ import yardlight.escalation.wording.Circumstance.Stands;
 /** Whether a pump that runs less than usual does not run at all, and what the rest of the site says of why. */
 final class Standstill {
 
-    /** So many times as long as the longest rest of its last day is more than a slower inflow makes of it. */
-    private static final int LONG = 2;
     /** A level by so much of the tank above that at which the pump came on is one at which it should run. */
     private static final double ABOVE = 0.02;
     /** A level that rises by less than this share of the tank an hour is not called rising. */
@@ -36,7 +34,7 @@ final class Standstill {
 
     /** Empty as long as it comes on now and then. */
     Optional<Stands> of(Point pump) {
-        RunTime runs = Curves.runs(draft.gauge(new Gauge.Key(pump.site(), pump.id())));
+        RunTime runs = Curves.runs(gauge(pump));
         if (runs.running().orElse(true)) {
             return Optional.empty();
         }
@@ -48,9 +46,11 @@ final class Standstill {
                 .flatMap(rules -> rules.empties())
                 .map(id -> draft.setup().point(pump.site(), id))
                 .filter(point -> point.equipment().tank().isPresent());
+        Optional<Trend> level = tank.flatMap(point -> trend(point, runs));
         boolean rests = rests(runs.segments());
-        return tank.flatMap(point -> byLevel(point, runs, rests))
-                .or(() -> rests ? Optional.of(Stands.FOR_LONG) : Optional.empty());
+        return level.isPresent()
+                ? byLevel(tank.get(), level.get(), runs, rests)
+                : Optional.of(Stands.FOR_LONG).filter(any -> rests);
     }
 
     private boolean powerOff(String site) {
@@ -66,28 +66,31 @@ final class Standstill {
         return segments.subList(0, segments.size() - 1).stream()
                 .filter(one -> !one.on())
                 .map(Standstill::length)
-                .allMatch(other -> now.compareTo(other.multipliedBy(LONG)) >= 0);
+                .allMatch(other -> now.compareTo(other) > 0);
     }
 
     private static Duration length(Segment segment) {
         return Duration.between(segment.from(), segment.to());
     }
 
-    private Optional<Stands> byLevel(Point tank, RunTime runs, boolean rests) {
+    private Optional<Trend> trend(Point tank, RunTime runs) {
+        return Tanks.trend(gauge(tank), tank.equipment().tank().orElseThrow(), Optional.of(runs));
+    }
+
+    private Gauge gauge(Point point) {
+        return draft.gauge(new Gauge.Key(point.site(), point.id()));
+    }
+
+    private Optional<Stands> byLevel(Point tank, Trend trend, RunTime runs, boolean rests) {
         TankRules rules = tank.equipment().tank().orElseThrow();
-        Gauge gauge = draft.gauge(new Gauge.Key(tank.site(), tank.id()));
-        Series volumes = Curves.of(gauge, rules::volume);
-        Optional<Trend> trend = Tanks.trend(gauge, rules, Optional.of(runs));
-        if (volumes.isEmpty() || trend.isEmpty()) {
-            return Optional.empty();
-        }
+        Series volumes = Curves.of(gauge(tank), rules::volume);
         double capacity = rules.tank().capacity();
-        double stands = trend.get().value();
+        double stands = trend.value();
         OptionalDouble starts = atStarts(volumes, runs.segments());
         boolean up = starts.isPresent()
                 ? stands > starts.getAsDouble() + ABOVE * capacity
-                : trend.get().slowest() > 0 || stands > FULL * capacity;
-        boolean dry = !up && rests && trend.get().fastest() < IDLE * capacity;
+                : trend.slowest() > 0 || stands > FULL * capacity;
+        boolean dry = !up && rests && trend.fastest() < IDLE * capacity;
         return up ? Optional.of(Stands.AT_A_LEVEL) : dry ? Optional.of(Stands.DRY) : Optional.empty();
     }
 

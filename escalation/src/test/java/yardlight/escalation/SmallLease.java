@@ -50,6 +50,7 @@ final class SmallLease {
     double line = 30;
     double injection = 800;
     boolean signal = true;
+    boolean gauged = true;
 
     private final SplittableRandom random;
     private double level = 12;
@@ -167,7 +168,9 @@ final class SmallLease {
 
     private List<Reading> readings(Instant now) {
         var readings = new ArrayList<Reading>();
-        readings.add(new Reading("mesa-9", "water-tank", Math.rint((level + noise(0.03)) * 100) / 100, now));
+        if (gauged) {
+            readings.add(new Reading("mesa-9", "water-tank", Math.rint((level + noise(0.03)) * 100) / 100, now));
+        }
         if (signal) {
             readings.add(new Reading("mesa-9", "injection-pump", running ? 1 : 0, now));
         }

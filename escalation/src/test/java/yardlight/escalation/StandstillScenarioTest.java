@@ -64,6 +64,15 @@ class StandstillScenarioTest {
     }
 
     @Test
+    void with_a_level_that_nobody_reads_it_may_be_anything() {
+        lease.gauged = false;
+        lease.play(WEEK).playToTheBottom();
+        lease.startsAt14 = false;
+
+        assertThat(toldOfThePump()).contains(". It stands for long: off, tripped or nothing to pump. Reply OK ");
+    }
+
+    @Test
     void a_pump_that_still_comes_on_is_one_to_which_less_comes() {
         lease.play(WEEK).playToTheBottom();
         lease.inflow = 7;

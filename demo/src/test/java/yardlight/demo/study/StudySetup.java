@@ -46,9 +46,6 @@ final class StudySetup {
 
     private static final Duration MISSING = Duration.ofMinutes(30);
 
-    /** The float switch makes every day much like the others: closer than usual, so that a small well is missed too. */
-    private static final Unusual UNUSUAL = new Unusual(0.08, 4);
-
     private StudySetup() {}
 
     static Setup of(LeaseDesign design) {
@@ -140,7 +137,12 @@ final class StudySetup {
 
     private static Equipment pump() {
         var rules = new PumpRules(
-                PumpRules.HALF, PumpRules.HOLD, Optional.of(WATER), Optional.of(INJECTION), UNUSUAL, PumpRules.DAYS);
+                PumpRules.HALF,
+                PumpRules.HOLD,
+                Optional.of(WATER),
+                Optional.of(INJECTION),
+                Unusual.USUAL,
+                PumpRules.DAYS);
         return new Equipment(Optional.empty(), Optional.of(rules), Optional.empty());
     }
 }
