@@ -133,6 +133,16 @@ class AfterAnAnswerScenarioTest {
     }
 
     @Test
+    void what_is_called_again_is_called_although_worse_was_answered() {
+        Night night = answered(realarming())
+                .active("2026-11-25T02:30", HIGH_HIGH)
+                .stimulus("2026-11-25T02:31", ack(HIGH_HIGH, "ben"))
+                .run("2026-11-25T03:15");
+
+        assertThat(night.calls()).containsExactly("02:13:00 ana", "02:30:00 ana", "02:30:00 ben", "03:14:00 ana");
+    }
+
+    @Test
     void nor_is_it_silent_for_ever_because_one_always_answers_the_other() {
         Night night = answered(realarming()).active("2026-11-25T02:30", RISING);
         for (int hour = 3; hour < 9; hour++) {

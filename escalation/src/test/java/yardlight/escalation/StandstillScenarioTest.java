@@ -3,6 +3,7 @@ package yardlight.escalation;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -70,6 +71,16 @@ class StandstillScenarioTest {
         lease.startsAt14 = false;
 
         assertThat(toldOfThePump()).contains(". It stands for long: off, tripped or nothing to pump. Reply OK ");
+    }
+
+    @Test
+    void a_pump_that_rests_between_two_runs_does_not_stand() {
+        lease.play(WEEK).playToTheBottom().play(Duration.ofMinutes(20));
+
+        Instant now = SmallLease.START.plus(Duration.ofMinutes(lease.minute()));
+        var draft = new Draft(lease.night.picture(), now);
+        assertThat(new Standstill(draft).of(draft.setup().point("mesa-9", "injection-pump")))
+                .isEmpty();
     }
 
     @Test
