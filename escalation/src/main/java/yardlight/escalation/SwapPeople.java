@@ -12,12 +12,12 @@ import java.util.Optional;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.coverage.Coverage;
 import yardlight.escalation.coverage.Gap;
+import yardlight.escalation.coverage.TooMuch;
 import yardlight.escalation.roster.Relief;
 import yardlight.escalation.roster.Roster;
 import yardlight.escalation.roster.Stretch;
 import yardlight.escalation.sentence.Sentence;
 import yardlight.escalation.setup.Setup;
-import yardlight.escalation.setup.Site;
 import yardlight.escalation.swap.Offer;
 import yardlight.escalation.swap.Part;
 import yardlight.escalation.swap.SwapDay;
@@ -197,12 +197,13 @@ final class SwapPeople {
     private boolean leavesNobody(Turn turn, Setup before, Setup after) {
         var was = new Coverage(before, draft.stops(), turn.from(), turn.to());
         var is = new Coverage(after, draft.stops(), turn.from(), turn.to());
-        for (Site site : before.sites().values()) {
-            if (length(is.gaps(site.id())).compareTo(length(was.gaps(site.id()))) > 0) {
-                return true;
-            }
+        try {
+            return before.sites().keySet().stream()
+                    .anyMatch(site -> length(is.gaps(site)).compareTo(length(was.gaps(site))) > 0);
+        } catch (TooMuch setup) {
+            // What cannot be worked out is not taken for harmless.
+            return true;
         }
-        return false;
     }
 
     private static Duration length(List<Gap> gaps) {

@@ -124,10 +124,10 @@ class VacationsPage {
         if (saved instanceof Saved.Wrong wrong) {
             return Optional.of(wrong.mistakes().get(0).rule());
         }
-        return saved instanceof Saved.Overtaken
-                ? Optional.of(
-                        Sentence.of("vacations.overtaken", "somebody else changed this person meanwhile; do it again"))
-                : Optional.empty();
+        return saved instanceof Saved.Stored
+                ? Optional.empty()
+                : Optional.of(
+                        Sentence.of("vacations.overtaken", "somebody else changed this person meanwhile; do it again"));
     }
 
     private static Node.Members node(Away one) {

@@ -21,7 +21,7 @@ import yardlight.gateway.GatewayTest;
 @GatewayTest
 class RightsTest {
 
-    private enum Who {
+    enum Who {
         OWNER,
         HAND_UP,
         READER_UP,
@@ -89,7 +89,6 @@ class RightsTest {
         decided.put("GET /api/v1/coverage", Who.READER_UP);
         decided.put("GET /sites/{id}/coverage", Who.READER_UP);
         decided.put("GET /a/{token}", Who.ANYBODY);
-        decided.put("GET /calendar/{token}.ics", Who.ANYBODY);
         decided.put("POST /a/{token}", Who.ANYBODY);
         decided.put("GET /", Who.READER_UP);
         decided.put("GET /live", Who.READER_UP);
@@ -169,6 +168,7 @@ class RightsTest {
         decided.put("GET /people/{id}/vacations", Who.OWNER);
         decided.put("POST /people/{id}/vacations", Who.OWNER);
         decided.put("POST /people/{id}/vacations/off", Who.OWNER);
+        decided.put("GET /calendar/{token}.ics", Who.ANYBODY);
         decided.put("GET /turns", Who.READER_UP);
         decided.put("GET /turns/{id}/swap", Who.OWNER);
         decided.put("POST /turns/{id}/swap", Who.OWNER);
@@ -217,36 +217,9 @@ class RightsTest {
         decided.put("POST /edits/{version}/take-back", Who.OWNER);
     }
 
-    /** Files, the actuator, and what the security chains answer. */
-    private static final Map<String, Who> BESIDES = Map.ofEntries(
-            Map.entry("GET /actuator", Who.READER_UP),
-            Map.entry("GET /actuator/health", Who.ANYBODY),
-            Map.entry("GET /actuator/health/**", Who.ANYBODY),
-            Map.entry("GET /actuator/prometheus", Who.READER_UP),
-            Map.entry("GET /yardlight.css", Who.ANYBODY),
-            Map.entry("GET /yardlight.svg", Who.ANYBODY),
-            Map.entry("GET /wiring.js", Who.READER_UP),
-            Map.entry("GET /hold.js", Who.READER_UP),
-            Map.entry("GET /curves.js", Who.READER_UP),
-            Map.entry("GET /calm.js", Who.ANYBODY),
-            Map.entry("GET /phone.js", Who.ANYBODY),
-            Map.entry("GET /phone-worker.js", Who.ANYBODY),
-            Map.entry("GET /phone-app.json", Who.ANYBODY),
-            Map.entry("GET /webjars/htmx.org/2.0.10/dist/htmx.min.js", Who.ANYBODY),
-            Map.entry("GET /yardlight-180.png", Who.ANYBODY),
-            Map.entry("GET /yardlight-192.png", Who.ANYBODY),
-            Map.entry("GET /yardlight-512.png", Who.ANYBODY),
-            Map.entry("GET /passkey.js", Who.ANYBODY),
-            Map.entry("POST /webauthn/register/options", Who.READER_UP),
-            Map.entry("POST /webauthn/register", Who.READER_UP),
-            Map.entry("POST /webauthn/authenticate/options", Who.ANYBODY),
-            Map.entry("POST /login/webauthn", Who.KEY),
-            Map.entry("POST /login", Who.ANYBODY),
-            Map.entry("POST /logout", Who.ANYBODY));
-
     private static Map<String, Who> all() {
         var all = new LinkedHashMap<>(DECIDED);
-        all.putAll(BESIDES);
+        all.putAll(Besides.DOORS);
         return all;
     }
 
