@@ -34,8 +34,9 @@ public record Launch(
     /** As docs/operating.md has it installed on a small computer, beside the class-data archive. */
     public static final List<String> INSTALLED = List.of(
             "-Xmx128m",
-            "-Xms48m",
-            "-Xmn16m",
+            "-Xms40m",
+            "-Xmn12m",
+            "-XX:-UsePerfData",
             "-XX:+UseSerialGC",
             "-XX:TieredStopAtLevel=1",
             "-XX:+ExitOnOutOfMemoryError");
