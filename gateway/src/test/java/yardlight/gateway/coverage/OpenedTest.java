@@ -73,7 +73,7 @@ class OpenedTest {
         assertThat(words.reasons(List.of(Why.ROSTER_EMPTY, Why.QUIET_HOURS)))
                 .isEqualTo("nobody is on the roster yet; quiet hours let nothing of this priority through");
         assertThat(new GapWords(Tongues.SPANISH, Fixtures.theSetup(), NOW).ahead("mesa-9", ahead))
-                .startsWith("nadie se enteraría en seguida de alarmas de prioridad baja y media de sáb 21:00");
+                .startsWith("nadie se enteraría enseguida de alarmas de prioridad baja y media de sáb 21:00");
     }
 
     @Test
