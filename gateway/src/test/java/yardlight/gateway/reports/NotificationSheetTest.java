@@ -115,7 +115,7 @@ class NotificationSheetTest {
                                 "refused",
                                 "550 <5755550101@txt.example> no such user here, see the manual"),
                         attempt(90, "mail", "deferred", "451 try later"),
-                        attempt(120, "mail", "accepted", "250 2.0.0 queued as 4bKz1")),
+                        attempt(120, "mail", "accepted", "250 taken as 17")),
                 notice(2, "ben", attempt(121, "sms-mail", "accepted", "250 ok")),
                 notice(3, "ana", attempt(122, "sms-mail", "unknown", "timed out")),
                 notice(4, "ben", attempt(123, "sms-mail", "accepted", "250 ok")),
