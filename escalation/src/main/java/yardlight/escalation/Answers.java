@@ -1,7 +1,6 @@
 package yardlight.escalation;
 
 import java.time.Duration;
-import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -55,7 +54,7 @@ final class Answers {
                 .flatMap(callout -> callout.facts().alarms().stream())
                 .distinct()
                 .filter(key -> draft.alarm(key).state().awaitsAnswer())
-                .filter(key -> knownTo(notice.get(), draft.alarm(key)))
+                .filter(key -> notice.get().knows(draft.alarm(key)))
                 .toList();
         if (waiting.isEmpty()) {
             return new Answer.Refusal(
@@ -83,12 +82,6 @@ final class Answers {
                                         .filter(key -> key.site().equals(site))
                                         .toList(),
                                 by));
-    }
-
-    /** Nobody answers what came after the text that they read. */
-    private static boolean knownTo(Notice notice, Alarm alarm) {
-        Instant written = notice.heldUntil().filter(notice.queuedAt()::isBefore).orElse(notice.queuedAt());
-        return alarm.receivedAt().filter(written::isBefore).isEmpty();
     }
 
     Answer shelve(Stimulus.Shelve said) {

@@ -37,6 +37,9 @@ public record Cause(String site, String point, Direction direction) {
         }
     }
 
+    private static final Map<String, String> BESIDE =
+            Map.of(HIGH_HIGH, Tanks.OVERFLOW, LOW_LOW, Leaks.LEAK, Leaks.LEAK, LOW_LOW);
+
     /** The further of two at one point first; else in the order of their keys. */
     static final Comparator<Alarm> FURTHEST_FIRST = (one, other) -> {
         boolean here = one.key().site().equals(other.key().site())
@@ -51,11 +54,15 @@ public record Cause(String site, String point, Direction direction) {
         return direction(now, alarm).map(direction -> new Cause(key.site(), key.point(), direction));
     }
 
-    /** Whether somebody who knows of the other one has to hear of this one too. */
+    /**
+     * Whether somebody who knows of the other one has to hear of this one too. What is foretold or taken for a leak may be answered
+     * and slept on; that a last limit was passed is something else, and the other way round.
+     */
     static boolean worse(Alarm one, Alarm other) {
         return one.priority() == Priority.CRITICAL
                 || one.priority().compareTo(other.priority()) > 0
-                || further(one, other);
+                || further(one, other)
+                || BESIDE.getOrDefault(one.condition(), "").equals(other.condition());
     }
 
     /** Whether it has gone further, of two of one cause. */

@@ -84,6 +84,22 @@ class AfterAnAnswerScenarioTest {
         }
     }
 
+    /** Somebody answered what was foretold, and slept on. */
+    @Test
+    void a_last_limit_is_called_although_what_was_foretold_or_taken_for_a_leak_was_answered() {
+        for (List<String> pair :
+                List.of(List.of("overflow", "high-high"), List.of("leak", "low-low"), List.of("low-low", "leak"))) {
+            AlarmKey first = OneCauseOneCalloutScenarioTest.tank(pair.get(0));
+            Night night = new Night(theSetup())
+                    .active("2026-11-25T02:13", first)
+                    .stimulus("2026-11-25T02:14", ack(first, "ben"))
+                    .active("2026-11-25T02:30", OneCauseOneCalloutScenarioTest.tank(pair.get(1)))
+                    .run("2026-11-25T02:31");
+
+            assertThat(night.calls()).as(pair.toString()).contains("02:30:00 ana");
+        }
+    }
+
     @Test
     void an_answer_counts_only_while_what_it_was_given_to_holds() {
         Night night = answered(theSetup())

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.Priority;
 
 /**
@@ -185,6 +186,12 @@ public record Notice(
                 line,
                 Optional.of(word),
                 purpose);
+    }
+
+    /** Whether it was written when this was known: nobody answers what came after the text that they read. */
+    public boolean knows(Alarm alarm) {
+        Instant written = heldUntil.filter(queuedAt::isBefore).orElse(queuedAt);
+        return alarm.receivedAt().filter(written::isBefore).isEmpty();
     }
 
     /** When its carrier should have said what became of it; empty when nothing is expected. */

@@ -42,7 +42,7 @@ record Calls(
     }
 
     Outcome all(Lane lane) {
-        List<Alarm> meant = Waiting.toldTo(ids, waiting.waiting());
+        List<Alarm> meant = Waiting.toldTo(ids, waiting.knownTo(ids));
         return meant.isEmpty() ? said(taken(List.of()).orElse(sentences.nothingWaits())) : acknowledge(meant, lane);
     }
 
@@ -92,9 +92,9 @@ record Calls(
     /** Without a code it can only be the one call that waits for this person. */
     private List<Alarm> meant(List<Integer> codes) {
         if (!codes.isEmpty()) {
-            return Waiting.withCodes(codes, waiting.waiting());
+            return Waiting.withCodes(codes, waiting.knownTo(ids));
         }
-        return waiting.codesOf(ids).size() == 1 ? Waiting.toldTo(ids, waiting.waiting()) : List.of();
+        return waiting.codesOf(ids).size() == 1 ? Waiting.toldTo(ids, waiting.knownTo(ids)) : List.of();
     }
 
     private String why(List<Integer> codes) {

@@ -7,8 +7,10 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yardlight.db.alarm.RecordedAlarm;
+import yardlight.db.alarm.RecordedNotice;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.notice.Notice;
 
 /** The alarms that somebody was called for, the most urgent first: those that wait for an answer, and those that have one. */
 record Waiting(List<RecordedAlarm> waiting, List<RecordedAlarm> taken) {
@@ -24,6 +26,23 @@ record Waiting(List<RecordedAlarm> waiting, List<RecordedAlarm> taken) {
                         .filter(one -> !one.alarm().state().awaitsAnswer()
                                 && one.alarm().acknowledgedBy().isPresent())
                         .toList());
+    }
+
+    /**
+     * What waits, as far as these contacts can mean it: without what came after the newest text about it that a carrier took for
+     * them. Whoever had no text about it at all knows its code from somebody else, and means all of it.
+     */
+    List<RecordedAlarm> knownTo(Set<String> contacts) {
+        return waiting.stream()
+                .filter(one -> {
+                    List<Notice> read = one.callout().orElseThrow().notices().stream()
+                            .filter(sent -> sent.handedOverAt().isPresent())
+                            .map(RecordedNotice::notice)
+                            .filter(notice -> contacts.contains(notice.contact()))
+                            .toList();
+                    return read.isEmpty() || read.stream().anyMatch(notice -> notice.knows(one.alarm()));
+                })
+                .toList();
     }
 
     /** Those of the calls with these codes, whoever was told of them. */

@@ -13,6 +13,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import yardlight.db.alarm.RecordedAlarm;
 import yardlight.db.alarm.RecordedCallout;
+import yardlight.db.alarm.RecordedNotice;
 import yardlight.escalation.Answer;
 import yardlight.escalation.Fixtures;
 import yardlight.escalation.Stimulus;
@@ -24,6 +25,7 @@ import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Place;
 import yardlight.escalation.ladder.Rung;
+import yardlight.escalation.notice.Notice;
 import yardlight.escalation.reply.Said;
 import yardlight.escalation.setup.Language;
 import yardlight.escalation.setup.Setup;
@@ -32,6 +34,7 @@ import yardlight.gateway.FakeLane;
 
 class CallsTest {
 
+    private static final AlarmKey HIGHER = new AlarmKey(Fixtures.TANK.site(), Fixtures.TANK.point(), "overflow");
     private static final Instant NOW = Fixtures.at("2026-11-25T02:30");
     private static final AlarmKey SEPARATOR = new AlarmKey("mesa-9", "separator", "high");
 
@@ -146,6 +149,31 @@ class CallsTest {
                 .isEqualTo("Nothing was done: the longest is 7 days.");
     }
 
+    /** A limit that was passed while an answer was on its way is not answered by it. */
+    @Test
+    void ok_leaves_what_came_after_the_text_that_was_read() {
+        Instant told = NOW.minusSeconds(60);
+        waits(47, Fixtures.TANK, told.minusSeconds(1), told);
+        waits(47, HIGHER, told.plusSeconds(50), told);
+
+        assertThat(of("ana").ok(List.of(47), lane).answer())
+                .isEqualTo("You have it, Ana Ruelas: Mesa 9 WATER TANK high-high.");
+        assertThat(lane.decided)
+                .extracting(said -> ((Stimulus.Acknowledge) said).key())
+                .containsExactly(Fixtures.TANK);
+    }
+
+    @Test
+    void ok_of_somebody_who_had_no_text_takes_all_of_it() {
+        Instant told = NOW.minusSeconds(60);
+        waits(47, Fixtures.TANK, told.minusSeconds(1), told);
+        waits(47, HIGHER, told.plusSeconds(50), told);
+
+        of("ben").ok(List.of(47), lane);
+
+        assertThat(lane.decided).hasSize(2);
+    }
+
     @Test
     void status_says_what_waits_and_what_is_taken() {
         waits(47, Fixtures.TANK, "ana");
@@ -208,6 +236,22 @@ class CallsTest {
                         .done(),
                 Optional.of(new RecordedCallout(
                         new Callout.Calling(facts(code, key, told), Place.FOOT, NOW.plusSeconds(300)), List.of()))));
+    }
+
+    /** What came at a time, with a text to Ana that was handed over at another. */
+    private void waits(int code, AlarmKey key, Instant received, Instant told) {
+        Notice notice = Notice.made("n-" + key, "ana", List.of(key + "." + code), Priority.HIGH, told);
+        current.add(new RecordedAlarm(
+                Alarm.normal(key)
+                        .draft()
+                        .state(AlarmState.UNACKNOWLEDGED)
+                        .occurrence(1)
+                        .receivedAt(Optional.of(received))
+                        .done(),
+                Optional.of(new RecordedCallout(
+                        new Callout.Calling(facts(code, key, "ana"), Place.FOOT, NOW.plusSeconds(300)),
+                        List.of(new RecordedNotice(
+                                notice, Optional.of("sms-mail"), Optional.of(told), Optional.empty(), List.of()))))));
     }
 
     private void taken(int code, AlarmKey key, String by, String at) {
