@@ -145,7 +145,7 @@ class CoverageSheetTest {
                         "Wed 9:00 PM to Thu 6:00 AM",
                         "After that",
                         "Wed, Dec 29, 2027, 9:00 PM to Thu, Dec 30, 2027, 2:13 AM",
-                        "from now to Wed 6:00 AM: Ana Ruelas at Wed 6:00 AM (sms-mail not proven, mail proven)",
+                        "from now to Wed 6:00 AM: Ana Ruelas when quiet hours end, Wed 6:00 AM (sms-mail not proven, mail proven)",
                         "Wed 6:00 AM to Wed 9:00 PM: Ana Ruelas at once (sms-mail not proven, mail proven)")
                 .doesNotContain("Called, but by no line", "@mesa.example", "and 1 more");
     }
