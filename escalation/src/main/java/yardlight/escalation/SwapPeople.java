@@ -52,8 +52,9 @@ final class SwapPeople {
         for (Roster roster : draft.setup().rosters().values()) {
             LocalTime handover = roster.start().toLocalTime();
             LocalDateTime local = LocalDateTime.ofInstant(draft.now(), roster.zone());
+            LocalTime begins = day.night() ? SwapDay.NIGHT_ENDS : handover;
             Part window =
-                    day.of(day.from(local.minusSeconds(handover.toSecondOfDay()).toLocalDate()), handover);
+                    day.of(day.from(local.minusSeconds(begins.toSecondOfDay()).toLocalDate()), handover);
             own(roster.id(), window, contact).ifPresent(turns::add);
         }
         return turns;
