@@ -1,6 +1,5 @@
 package yardlight.escalation;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
@@ -9,10 +8,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import yardlight.escalation.alarm.Priority;
-import yardlight.escalation.coverage.Coverage;
-import yardlight.escalation.coverage.Gap;
-import yardlight.escalation.coverage.TooMuch;
 import yardlight.escalation.roster.Relief;
 import yardlight.escalation.roster.Roster;
 import yardlight.escalation.roster.Stretch;
@@ -30,9 +25,6 @@ final class SwapPeople {
 
     private static final Sentence CHANGED =
             Sentence.of("swap.changed", "the roster was changed meanwhile; there is nothing to take any more");
-
-    /** Low and medium alarms may wait for a morning; with somebody who lets not even these through the night has nobody. */
-    private static final Priority MATTERS = Priority.HIGH;
 
     private final Draft draft;
 
@@ -52,8 +44,9 @@ final class SwapPeople {
         for (Roster roster : draft.setup().rosters().values()) {
             LocalTime handover = roster.start().toLocalTime();
             LocalDateTime local = LocalDateTime.ofInstant(draft.now(), roster.zone());
+            LocalTime begins = day.night() ? SwapDay.NIGHT_ENDS : handover;
             Part window =
-                    day.of(day.from(local.minusSeconds(handover.toSecondOfDay()).toLocalDate()), handover);
+                    day.of(day.from(local.minusSeconds(begins.toSecondOfDay()).toLocalDate()), handover);
             own(roster.id(), window, contact).ifPresent(turns::add);
         }
         return turns;
@@ -107,10 +100,9 @@ final class SwapPeople {
         if (reached.isEmpty()) {
             return none(Sentence.of("swap.no-line", "none of the others has a line by which they can be asked"));
         }
+        var silence = new SwapSilence(draft.setup(), draft.stops(), turn);
         List<String> fit = reached.stream()
-                .filter(one -> !leavesNobody(
-                        turn,
-                        draft.setup(),
+                .filter(one -> !silence.longerWith(
                         draft.setup().withRelief(turn.roster().id(), relief(turn, one))))
                 .toList();
         return fit.isEmpty()
@@ -152,7 +144,8 @@ final class SwapPeople {
         if (away(contact, turn.get())) {
             return Optional.of(Sentence.of("swap.you-are-away", "you are away then, the setup says"));
         }
-        return !new Carriers(draft).has(contact, 0) || leavesNobody(turn.get(), draft.setup(), next)
+        return !new Carriers(draft).has(contact, 0)
+                        || new SwapSilence(draft.setup(), draft.stops(), turn.get()).longerWith(next)
                 ? Optional.of(Sentence.of("swap.nobody-then", "nobody would be called at once then"))
                 : Optional.empty();
     }
@@ -191,26 +184,6 @@ final class SwapPeople {
 
     private static Relief relief(Turn turn, String contact) {
         return new Relief(turn.part().from(), turn.part().to(), contact);
-    }
-
-    /** Whether an alarm that somebody hears at once as it is would be heard by nobody, or later. */
-    private boolean leavesNobody(Turn turn, Setup before, Setup after) {
-        var was = new Coverage(before, draft.stops(), turn.from(), turn.to());
-        var is = new Coverage(after, draft.stops(), turn.from(), turn.to());
-        try {
-            return before.sites().keySet().stream()
-                    .anyMatch(site -> length(is.gaps(site)).compareTo(length(was.gaps(site))) > 0);
-        } catch (TooMuch setup) {
-            // What cannot be worked out is not taken for harmless.
-            return true;
-        }
-    }
-
-    private static Duration length(List<Gap> gaps) {
-        return gaps.stream()
-                .filter(gap -> gap.priorities().contains(MATTERS))
-                .map(gap -> Duration.between(gap.from(), gap.to()))
-                .reduce(Duration.ZERO, Duration::plus);
     }
 
     private static Instant nextMinute(Instant now) {

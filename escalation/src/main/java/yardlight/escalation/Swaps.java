@@ -28,6 +28,9 @@ final class Swaps {
     /** A turn that begins sooner, or has begun, is asked for at least so long, but not beyond its end. */
     static final Duration SHORTEST = Duration.ofHours(2);
 
+    /** Who is called meanwhile is worked out on the lane, which everything waits for. Common practice, no source. */
+    static final Duration LONGEST_PART = Duration.ofDays(60);
+
     private final Draft draft;
     private final Codes codes;
     private final SwapPeople people;
@@ -62,6 +65,10 @@ final class Swaps {
     }
 
     private Answer asked(SwapSaid.AskedFor said) {
+        if (Duration.between(said.part().from(), said.part().to()).compareTo(LONGEST_PART) > 0) {
+            long days = LONGEST_PART.toDays();
+            return refuse(Sentence.of("swap.long", "no more than " + days + " days can be asked for at once", days));
+        }
         return people.own(said.roster(), said.part(), said.contact())
                 .map(turn -> ask(turn, said.contact(), said.by().orElse(said.contact())))
                 .orElseGet(() -> refuse(Sentence.of("swap.none", "you have no turn then")));

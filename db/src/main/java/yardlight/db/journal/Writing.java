@@ -28,6 +28,8 @@ public final class Writing implements AutoCloseable {
             "select box_event, alarm from event where box_event = any(?) and outcome <> 'duplicate'"
                     + " and received_at > ?";
 
+    private static final String OTHER_FEEDS = "delete from calendar_feed where not contact = any(?)";
+
     private static final Duration MOST_STEP = Duration.ofMinutes(1);
 
     private record Document(int version, String text, Instant at, String by) {}
@@ -83,6 +85,15 @@ public final class Writing implements AutoCloseable {
             statement.setString(4, one.by());
         });
         return row.version();
+    }
+
+    /** Whoever is none of these contacts has no private calendar any more, also when somebody of this id comes again. */
+    public void feedsOnlyOf(Collection<String> contacts) {
+        pen.write(
+                OTHER_FEEDS,
+                List.of(contacts),
+                (statement, ids) ->
+                        statement.setArray(1, statement.getConnection().createArrayOf("varchar", ids.toArray())));
     }
 
     /**

@@ -182,6 +182,21 @@ abstract class JournalContract {
     }
 
     @Test
+    void drops_the_calendars_of_who_is_no_contact_any_more() {
+        for (String contact : List.of("ana", "ben")) {
+            jdbc.update("insert into calendar_feed values (?, ?, 'owner', current_timestamp)", contact, contact);
+        }
+
+        try (Writing writing = journal.begin()) {
+            writing.feedsOnlyOf(List.of("ana", "carl"));
+            writing.commit(writing.sheet(Setup.EMPTY), Fixtures.at("2026-11-25T01:00"));
+        }
+
+        assertThat(jdbc.queryForList("select contact from calendar_feed", String.class))
+                .containsExactly("ana");
+    }
+
+    @Test
     void needs_as_many_statements_for_a_large_batch_as_for_a_small_one() {
         statements(2, "warm");
         long small = statements(2, "small");

@@ -55,7 +55,7 @@ public record SwapDay(Kind kind, int number, int month, boolean night) {
     /**
      * The first such day from today on, today included; a February 29 is in a year that has none the 28th.
      *
-     * @param today by the roster, where the day has begun at the handover
+     * @param today by the roster, where the day has begun at the handover, or for a night when the one before ended
      */
     public LocalDate from(LocalDate today) {
         return switch (kind) {

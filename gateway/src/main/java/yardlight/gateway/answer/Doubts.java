@@ -31,14 +31,17 @@ final class Doubts {
         this.clock = clock;
     }
 
-    /** @param people every contact with the line that it is said to come from */
-    boolean mayAsk(List<Contact> people, Said said, Waiting calls) {
+    /**
+     * @param people every contact with the line that it is said to come from
+     * @param turns the codes of the turns that they were asked to take: they let nobody do anything, but are no guesses
+     */
+    boolean mayAsk(List<Contact> people, Said said, Waiting calls, Set<Integer> turns) {
         Set<String> ids = people.stream().map(Contact::id).collect(Collectors.toSet());
         if (said instanceof Said.Ok ok) {
-            return shows(ok.codes(), ids, calls);
+            return shows(ok.codes(), ids, calls, turns);
         }
         if (said instanceof Said.Hold hold) {
-            return shows(hold.code().stream().toList(), ids, calls);
+            return shows(hold.code().stream().toList(), ids, calls, turns);
         }
         return said instanceof Said.Status
                 || said instanceof Said.Who
@@ -48,7 +51,7 @@ final class Doubts {
     }
 
     /** Whether they were sent all of these. */
-    private synchronized boolean shows(Collection<Integer> codes, Set<String> ids, Waiting calls) {
+    private synchronized boolean shows(Collection<Integer> codes, Set<String> ids, Waiting calls, Set<Integer> turns) {
         if (codes.isEmpty()) {
             return false;
         }
@@ -59,10 +62,10 @@ final class Doubts {
         if (wrong.size() >= MOST_GUESSES) {
             return false;
         }
-        boolean right = calls.toldCodes(ids).containsAll(codes);
-        if (!right) {
+        Set<Integer> told = calls.toldCodes(ids);
+        if (codes.stream().anyMatch(code -> !told.contains(code) && !turns.contains(code))) {
             wrong.add(now);
         }
-        return right;
+        return told.containsAll(codes);
     }
 }

@@ -92,7 +92,13 @@ class Replies implements Asked {
     /** Somebody says that they are this sender. */
     private Outcome doubt(Sender sender, String text) {
         List<Contact> people = sender.among(inForce.setup());
-        if (people.isEmpty() || doubts.mayAsk(people, ReplyReader.read(text), Waiting.of(alarms.current()))) {
+        Set<String> ids = people.stream().map(Contact::id).collect(Collectors.toSet());
+        if (people.isEmpty()
+                || doubts.mayAsk(
+                        people,
+                        ReplyReader.read(text),
+                        Waiting.of(alarms.current()),
+                        swapping.asked(ids, clocks.now()))) {
             return take(sender, text);
         }
         Outcome outcome =

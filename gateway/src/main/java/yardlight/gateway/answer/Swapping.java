@@ -1,11 +1,13 @@
 package yardlight.gateway.answer;
 
+import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Component;
 import yardlight.db.swap.Swaps;
@@ -72,6 +74,14 @@ class Swapping {
                 ? Optional.of(SwapSentences.in(calls.person().language())
                         .withNumber(waiting.get(0).code()))
                 : Optional.empty();
+    }
+
+    /** The codes of the turns that these contacts are asked to take, whatever they said so far. */
+    Set<Integer> asked(Set<String> contacts, Instant now) {
+        return swaps.open(now).stream()
+                .filter(offer -> offer.asked().stream().anyMatch(contacts::contains))
+                .map(Offer::code)
+                .collect(Collectors.toSet());
     }
 
     private List<Offer> asking(Calls calls) {

@@ -79,6 +79,7 @@ final class Turn {
 
     void setup(String document, Stimulus.SetupChanged change) {
         int version = writing.setupDocument(document, change.by(), now);
+        writing.feedsOnlyOf(change.setup().contacts().keySet());
         sheet.setup(change.setup());
         newSetup = Optional.of(new NewSetup(version, change.setup()));
     }

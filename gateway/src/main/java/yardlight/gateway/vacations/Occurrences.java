@@ -4,8 +4,12 @@ import biweekly.component.VEvent;
 import biweekly.io.TimezoneAssignment;
 import biweekly.io.TimezoneInfo;
 import biweekly.property.DateStart;
+import biweekly.property.ExceptionRule;
+import biweekly.property.RecurrenceProperty;
 import biweekly.property.RecurrenceRule;
 import biweekly.util.Frequency;
+import biweekly.util.ICalDate;
+import biweekly.util.Recurrence;
 import biweekly.util.com.google.ical.compat.javautil.DateIterator;
 import java.time.Duration;
 import java.time.Instant;
@@ -17,9 +21,12 @@ import java.time.temporal.TemporalAmount;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TimeZone;
+import java.util.stream.Stream;
+import yardlight.escalation.sentence.Sentence;
 import yardlight.escalation.setup.Away;
 import yardlight.gateway.clock.Dates;
 
@@ -74,17 +81,55 @@ record Occurrences(VEvent event, boolean floating, TimeZone counted, TemporalAmo
         return LocalDateTime.ofInstant(at, ZoneId.systemDefault());
     }
 
-    /** Such a rule would go on for millions of times. */
-    boolean tooOften() {
-        return event.getProperties(RecurrenceRule.class).stream()
+    /**
+     * Why its rules are more than a vacation needs: rules like these would have us walk for millions of times before there is
+     * one of now.
+     */
+    Optional<Sentence> fault() {
+        List<Recurrence> rules = Stream.<RecurrenceProperty>concat(
+                        event.getProperties(RecurrenceRule.class).stream(),
+                        event.getProperties(ExceptionRule.class).stream())
                 .map(rule -> rule.getValue())
-                .anyMatch(rule -> rule != null && TOO_OFTEN.contains(rule.getFrequency()));
+                .filter(Objects::nonNull)
+                .toList();
+        if (rules.stream().anyMatch(Occurrences::tooOften)) {
+            return Optional.of(Sentence.of(
+                    "vacations.too-often", "an event in it comes back more often than daily: that is no vacation"));
+        }
+        return rules.stream().anyMatch(Occurrences::tooElaborate)
+                ? Optional.of(Sentence.of(
+                        "vacations.too-elaborate", "an event in it comes back by a rule that is too elaborate"))
+                : Optional.empty();
+    }
+
+    private static boolean tooOften(Recurrence rule) {
+        return TOO_OFTEN.contains(rule.getFrequency())
+                || !rule.getByHour().isEmpty()
+                || !rule.getByMinute().isEmpty()
+                || !rule.getBySecond().isEmpty();
+    }
+
+    /** With either of these the library goes through all times from the first one on. */
+    private static boolean tooElaborate(Recurrence rule) {
+        return !rule.getBySetPos().isEmpty() || rule.getCount() != null && rule.getCount() > MOST;
+    }
+
+    /** Where an exception takes out every time of a rule without an end the library would look for the next one for ever. */
+    private void endAt(Instant end) {
+        var until = new ICalDate(Dates.of(end), true);
+        event.getProperties(RecurrenceRule.class).stream()
+                .filter(rule -> rule.getValue() != null && rule.getValue().getCount() == null)
+                .filter(rule -> rule.getValue().getUntil() == null
+                        || rule.getValue().getUntil().after(until))
+                .forEach(rule -> rule.setValue(
+                        new Recurrence.Builder(rule.getValue()).until(until).build()));
     }
 
     /** @param moved at these instants there is nothing any more */
     List<Away> between(Instant from, Instant to, Set<Instant> moved) {
         var found = new ArrayList<Away>();
         boolean own = event.getRecurrenceId() != null;
+        endAt(to.plus(Duration.ofDays(2)));
         DateIterator times = event.getDateIterator(counted);
         // A time that has begun counts as far as it goes on.
         times.advanceTo(Dates.of(from.minus(longest()).minus(Duration.ofDays(2))));

@@ -8,10 +8,10 @@ import java.io.IOException;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -56,25 +56,25 @@ record VacationFile(ZoneId zone, Instant now) {
             return Found.fault(Sentence.of(
                     "vacations.many-events", "it must have at most " + MOST_EVENTS + " events", MOST_EVENTS));
         }
-        var away = new ArrayList<Away>();
+        var away = new LinkedHashSet<Away>();
         Map<String, Set<Instant>> moved = moved(events);
         for (VEvent event : events) {
             Optional<Occurrences> occurrences = Occurrences.of(event, timezones(calendar.get()), zone);
-            if (occurrences.isPresent() && occurrences.get().tooOften()) {
-                return Found.fault(Sentence.of(
-                        "vacations.too-often", "an event in it comes back more often than daily: that is no vacation"));
+            Optional<Sentence> fault = occurrences.flatMap(Occurrences::fault);
+            if (fault.isPresent()) {
+                return Found.fault(fault.get());
             }
             occurrences.ifPresent(
                     one -> away.addAll(one.between(now, now.plus(AHEAD), moved.getOrDefault(uid(event), Set.of()))));
+            if (away.size() > MOST_AWAY) {
+                return Found.fault(
+                        Sentence.of("vacations.many", "it must have at most " + MOST_AWAY + " times away", MOST_AWAY));
+            }
         }
         List<Away> sorted = away.stream()
-                .distinct()
                 .sorted(Comparator.comparing(Away::from).thenComparing(Away::to))
                 .toList();
-        return sorted.size() > MOST_AWAY
-                ? Found.fault(
-                        Sentence.of("vacations.many", "it must have at most " + MOST_AWAY + " times away", MOST_AWAY))
-                : new Found(sorted, Optional.empty());
+        return new Found(sorted, Optional.empty());
     }
 
     private static TimezoneInfo timezones(ICalendar calendar) {

@@ -22,7 +22,7 @@ import yardlight.escalation.ladder.Place;
 import yardlight.escalation.reply.ReplyReader;
 import yardlight.escalation.setup.Contact;
 
-/** Ana was told of call 47 and Ben of call 51; somebody says to be Ana. */
+/** Ana was told of call 47 and Ben of call 51, and she is asked to take turn 61; somebody says to be Ana. */
 class DoubtsTest {
 
     private static final Contact ANA = Fixtures.theSetup().contacts().get("ana");
@@ -32,7 +32,7 @@ class DoubtsTest {
     private final Waiting calls = Waiting.of(List.of(call(47, "ana"), call(51, "ben")));
 
     private boolean mayAsk(String text) {
-        return doubts.mayAsk(List.of(ANA), ReplyReader.read(text), calls);
+        return doubts.mayAsk(List.of(ANA), ReplyReader.read(text), calls, Set.of(61));
     }
 
     @ParameterizedTest
@@ -48,6 +48,8 @@ class DoubtsTest {
         "OK 51,false",
         "OK 47 51,false",
         "OK 48,false",
+        "OK 61,false",
+        "OK 47 61,false",
         "HOLD 2H,false",
         "STOP,false"
     })
@@ -64,6 +66,24 @@ class DoubtsTest {
         assertThat(mayAsk("OK 47")).isFalse();
         now = now.plus(Doubts.WITHIN).plus(Duration.ofSeconds(1));
         assertThat(mayAsk("OK 47")).isTrue();
+    }
+
+    @Test
+    void the_number_of_a_turn_is_refused_but_is_no_guess() {
+        for (int i = 0; i < Doubts.MOST_GUESSES; i++) {
+            assertThat(mayAsk("YES 61")).isFalse();
+        }
+
+        assertThat(mayAsk("OK 47")).isTrue();
+    }
+
+    @Test
+    void a_guess_beside_the_number_of_a_turn_is_one() {
+        for (int i = 0; i < Doubts.MOST_GUESSES; i++) {
+            assertThat(mayAsk("OK 61 48")).isFalse();
+        }
+
+        assertThat(mayAsk("OK 47")).isFalse();
     }
 
     private static RecordedAlarm call(int code, String told) {

@@ -16,6 +16,7 @@ import yardlight.gateway.Doors;
 import yardlight.gateway.browser.Look;
 import yardlight.gateway.browser.SharedGateway;
 import yardlight.gateway.browser.Visit;
+import yardlight.gateway.setup.Documents;
 
 /** A person's calendar by its address: read by whoever has it, and by nobody once it is revoked. */
 class FeedIT extends SharedGateway {
@@ -91,6 +92,18 @@ class FeedIT extends SharedGateway {
         assertThat(web.get("/api/v1/log", "Authorization", Doors.basic("owner")).body())
                 .contains("owner made an address for the calendar of ben")
                 .doesNotContain(token);
+    }
+
+    @Test
+    void an_address_ends_with_its_person_and_is_none_of_who_comes_after_them() {
+        String address = make();
+        assertThat(web.get(address).statusCode()).isEqualTo(200);
+
+        setUp("sites: []\ncontacts: []\n");
+        assertThat(web.get(address).statusCode()).isEqualTo(404);
+        setUp(Documents.CONTRACT);
+
+        assertThat(web.get(address).statusCode()).isEqualTo(404);
     }
 
     private static String away() {

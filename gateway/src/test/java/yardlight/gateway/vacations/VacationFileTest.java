@@ -1,13 +1,16 @@
 package yardlight.gateway.vacations;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import yardlight.escalation.sentence.Sentence;
 import yardlight.escalation.setup.Away;
@@ -109,6 +112,61 @@ class VacationFileTest {
                         .fault())
                 .map(Sentence::code)
                 .contains("vacations.many-events");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            RRULE:FREQ=DAILY;BYHOUR=0,1,2;BYMINUTE=0,1,2;BYSECOND=0,1,2 | vacations.too-often
+            RRULE:FREQ=YEARLY;BYSECOND=1                                | vacations.too-often
+            EXRULE:FREQ=SECONDLY                                        | vacations.too-often
+            EXRULE:FREQ=DAILY;BYMINUTE=1                                | vacations.too-often
+            RRULE:FREQ=DAILY;COUNT=2000000000                           | vacations.too-elaborate
+            EXRULE:FREQ=DAILY;COUNT=2000000000                          | vacations.too-elaborate
+            RRULE:FREQ=YEARLY;BYDAY=MO,TU;BYSETPOS=-1                   | vacations.too-elaborate
+            """)
+    void rules_that_would_be_walked_through_for_ever_are_refused(String rule, String code) {
+        String text = calendar(event("UID:1", "DTSTART:00010101T000000Z", "DURATION:PT1S", rule));
+
+        assertThat(quickly(text).fault()).map(Sentence::code).contains(code);
+    }
+
+    @Test
+    void a_rule_whose_every_time_is_taken_out_is_none_and_found_so_at_once() {
+        assertThat(quickly(calendar(event("DTSTART;VALUE=DATE:20261201", "RRULE:FREQ=DAILY", "EXRULE:FREQ=DAILY")
+                                .repeat(3)))
+                        .away())
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "RRULE:FREQ=DAILY;INTERVAL=2147483647",
+                "RRULE:FREQ=YEARLY;INTERVAL=2147483647",
+                "RRULE:FREQ=MONTHLY;INTERVAL=2147483647",
+                "RRULE:FREQ=WEEKLY;INTERVAL=2147483647",
+                "RRULE:FREQ=DAILY;BYMONTH=2;BYMONTHDAY=31",
+                "RRULE:FREQ=DAILY;COUNT=5000"
+            })
+    void a_rule_that_hardly_ever_comes_is_found_so_at_once(String rule) {
+        assertThat(quickly(calendar(event("DTSTART:00010101T000000Z", "DURATION:PT1H", rule)))
+                        .fault())
+                .isEmpty();
+    }
+
+    @Test
+    void too_many_are_refused_before_the_next_event_is_looked_at() {
+        String many = event("DTSTART;VALUE=DATE:20251201", "DTEND;VALUE=DATE:20301201", "RRULE:FREQ=DAILY");
+        String next = event("DTSTART;VALUE=DATE:20261201", "RRULE:FREQ=SECONDLY");
+
+        assertThat(quickly(calendar(many + next)).fault()).map(Sentence::code).contains("vacations.many");
+        assertThat(quickly(calendar(many.repeat(2_000))).fault())
+                .map(Sentence::code)
+                .contains("vacations.many");
+    }
+
+    private static VacationFile.Found quickly(String text) {
+        return assertTimeoutPreemptively(Duration.ofSeconds(10), () -> found(text));
     }
 
     private static List<Away> away(String... lines) {
