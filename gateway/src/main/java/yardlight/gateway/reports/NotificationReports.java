@@ -154,9 +154,6 @@ class NotificationReports {
             return Map.of();
         }
         // What becomes of a notice becomes of it within days.
-        return lines.ofPeople(people, first.get(), last.get().plus(java.time.Duration.ofDays(4))).stream()
-                .filter(line -> wanted.contains(line.about().get("notice")))
-                .collect(Collectors.groupingBy(
-                        line -> line.about().get("notice"), Collectors.mapping(LogLine::line, Collectors.toList())));
+        return lines.ofNotices(wanted, people, first.get(), last.get().plus(java.time.Duration.ofDays(4)));
     }
 }
