@@ -3,16 +3,19 @@ package yardlight.db.log;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.jdbc.core.JdbcTemplate;
-import org.springframework.jdbc.core.RowMapper;
 import org.springframework.stereotype.Repository;
 import yardlight.db.columns.Column;
 import yardlight.db.columns.LogColumns;
 import yardlight.db.columns.Row;
+import yardlight.db.columns.RowByRow;
 
 /**
  * Reads the lines that prove who was told of an alarm and who answered: one query, however many alarms. An index leads to
@@ -32,7 +35,7 @@ public class AnswerLines {
               and l.what in ('answer', 'callout') and l.about like 'alarm ' || a.id || ';%'
             order by l.line""";
 
-    private static final String OF_PEOPLE = "select line, logged_at, what, about, words from log_line"
+    private static final String OF_PEOPLE = "select line, about from log_line"
             + " where contact = any(?) and logged_at >= ? and logged_at <= ? and what in ('notice', 'attempt')"
             + " order by line";
 
@@ -64,13 +67,35 @@ public class AnswerLines {
                 .collect(Collectors.groupingBy(OfAlarm::id, Collectors.mapping(OfAlarm::line, Collectors.toList())));
     }
 
-    /** What became of notices to these people between the instants, both included; in order. */
-    public List<LogLine> ofPeople(Collection<String> contacts, Instant from, Instant to) {
-        RowMapper<LogLine> reader = (rows, n) -> line(rows);
-        return contacts.isEmpty()
-                ? List.of()
-                : jdbc.query(
-                        OF_PEOPLE, reader, contacts.toArray(String[]::new), Column.stored(from), Column.stored(to));
+    /**
+     * The lines that tell what became of these notices, by the notice and in order. However much else people were told
+     * meanwhile is read past and not held.
+     *
+     * @param notices ids
+     * @param contacts to whom they went
+     * @param from included
+     * @param to included
+     */
+    public Map<String, List<Long>> ofNotices(
+            Set<String> notices, Collection<String> contacts, Instant from, Instant to) {
+        if (notices.isEmpty() || contacts.isEmpty()) {
+            return Map.of();
+        }
+        var lines = new HashMap<String, List<Long>>();
+        RowByRow.each(
+                jdbc,
+                OF_PEOPLE,
+                rows -> {
+                    var row = new Row(rows);
+                    String notice = LogColumns.about(row.text("about")).get("notice");
+                    if (notice != null && notices.contains(notice)) {
+                        lines.computeIfAbsent(notice, any -> new ArrayList<>()).add(row.big("line"));
+                    }
+                },
+                contacts.toArray(String[]::new),
+                Column.stored(from),
+                Column.stored(to));
+        return lines;
     }
 
     private static LogLine line(ResultSet rows) throws SQLException {

@@ -9,6 +9,7 @@ import org.springframework.stereotype.Repository;
 import yardlight.db.columns.AlarmColumns;
 import yardlight.db.columns.Column;
 import yardlight.db.columns.Row;
+import yardlight.db.columns.RowByRow;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.performance.PastAlarm;
 
@@ -59,7 +60,9 @@ public class PastAlarms {
         String sql = AlarmColumns.TABLE.select() + " where occurrence > 0 and "
                 + site.map(any -> "site = ? and ").orElse("") + where
                 + " order by occurred_at fetch first " + most + " rows only";
-        return jdbc.query(sql, (rows, n) -> past(AlarmColumns.read(new Row(rows))), all.toArray());
+        var found = new ArrayList<PastAlarm>();
+        RowByRow.each(jdbc, sql, rows -> found.add(past(AlarmColumns.read(new Row(rows)))), all.toArray());
+        return found;
     }
 
     /** The activations of earlier occurrences are remembered by those. */

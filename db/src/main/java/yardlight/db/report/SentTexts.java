@@ -6,6 +6,7 @@ import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Repository;
 import yardlight.db.columns.Column;
 import yardlight.db.columns.Row;
+import yardlight.db.columns.RowByRow;
 
 /** Reads what people were sent. */
 @Repository
@@ -33,7 +34,8 @@ public class SentTexts {
      * for each in the order in which carriers took them.
      */
     public void each(Instant from, Instant to, Consumer<SentText> reader) {
-        jdbc.query(
+        RowByRow.each(
+                jdbc,
                 SENT,
                 rows -> {
                     var row = new Row(rows);

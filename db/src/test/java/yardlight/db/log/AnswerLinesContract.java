@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -76,15 +77,23 @@ abstract class AnswerLinesContract {
     }
 
     @Test
-    void what_became_of_notices_is_found_by_the_people_and_the_time() {
+    void what_became_of_notices_is_found_and_of_no_others() {
         decide(NOW, active(Fixtures.TANK, Priority.HIGH, NOW));
 
-        assertThat(lines.ofPeople(List.of("ana"), NOW, NOW.plusSeconds(1)))
-                .isNotEmpty()
-                .allMatch(line -> line.what().equals("notice")
-                        && "ana".equals(line.about().get("contact")));
-        assertThat(lines.ofPeople(List.of("ben"), NOW, NOW.plusSeconds(1))).isEmpty();
-        assertThat(lines.ofPeople(List.of("ana"), NOW.plusSeconds(1), NOW.plusSeconds(2)))
+        decide(NOW, active(SEPARATOR, Priority.HIGH, NOW));
+        List<String> all = new JdbcTemplate(source).queryForList("select id from notice order by id", String.class);
+        String wanted = all.get(0);
+
+        Map<String, List<Long>> found = lines.ofNotices(Set.of(wanted), List.of("ana"), NOW, NOW.plusSeconds(1));
+
+        assertThat(all).hasSizeGreaterThan(1);
+        assertThat(found).containsOnlyKeys(wanted);
+        assertThat(found.get(wanted)).isNotEmpty();
+        assertThat(lines.ofNotices(Set.copyOf(all), List.of("ana"), NOW, NOW.plusSeconds(1)))
+                .containsOnlyKeys(all);
+        assertThat(lines.ofNotices(Set.of(wanted), List.of("ben"), NOW, NOW.plusSeconds(1)))
+                .isEmpty();
+        assertThat(lines.ofNotices(Set.of(wanted), List.of("ana"), NOW.plusSeconds(1), NOW.plusSeconds(2)))
                 .isEmpty();
     }
 

@@ -1,5 +1,6 @@
 package yardlight.gateway.coverage;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.HashMap;
@@ -8,12 +9,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
 import yardlight.db.alarm.Alarms;
@@ -39,18 +42,31 @@ public class Coverages {
 
     private static final Logger LOG = LoggerFactory.getLogger(Coverages.class);
 
+    private static final String BUSY = "coverage is being worked out for others";
+
+    /** Common practice, no source: a person still looks at the page, and few threads wait together. */
+    private static final Duration PATIENCE = Duration.ofSeconds(5);
+
     private final SetupInForce inForce;
     private final Alarms alarms;
     private final KnownLines lines;
     private final InstantSource clock;
+    private final Duration patience;
     private final Semaphore one = new Semaphore(1, true);
     private volatile Optional<Outlook> last = Optional.empty();
 
+    @Autowired
     Coverages(SetupInForce inForce, Alarms alarms, KnownLines lines, InstantSource clock) {
+        this(inForce, alarms, lines, clock, PATIENCE);
+    }
+
+    /** @param patience for how long anybody waits for their turn */
+    Coverages(SetupInForce inForce, Alarms alarms, KnownLines lines, InstantSource clock, Duration patience) {
         this.inForce = inForce;
         this.alarms = alarms;
         this.lines = lines;
         this.clock = clock;
+        this.patience = patience;
     }
 
     /** What was found last; empty for the moment that it takes after the setup was changed. Cheap to ask. */
@@ -72,7 +88,7 @@ public class Coverages {
      *
      * @param from inclusive
      * @param to exclusive
-     * @throws Problem 422 when that would take too long
+     * @throws Problem 422 when that would take too long, 503 when others ask for longer than anybody waits
      */
     public <T> T ask(Instant from, Instant to, Function<Found, T> question) {
         Setup setup = inForce.setup();
@@ -84,17 +100,19 @@ public class Coverages {
                 .map(contact -> contact.id())
                 .collect(Collectors.toSet());
         return alone(() -> {
-            try {
-                return question.apply(new Found(setup, new Coverage(setup, stops, proven, from, to), health, now));
-            } catch (TooMuch tooMuch) {
-                throw Problem.of(HttpStatus.UNPROCESSABLE_CONTENT, tooMuch.getMessage());
-            }
-        });
+                    try {
+                        return question.apply(
+                                new Found(setup, new Coverage(setup, stops, proven, from, to), health, now));
+                    } catch (TooMuch tooMuch) {
+                        throw Problem.of(HttpStatus.UNPROCESSABLE_CONTENT, tooMuch.getMessage());
+                    }
+                })
+                .orElseThrow(() -> Problem.later(HttpStatus.SERVICE_UNAVAILABLE, BUSY, patience));
     }
 
     /**
-     * The gaps of the next 400 days that are there after a change and were not before. What takes too long to find out is
-     * not among them: an edit does not wait for ever.
+     * The gaps of the next 400 days that are there after a change and were not before. What takes too long to find out, or
+     * to have one's turn for, is not among them: an edit does not wait for ever.
      */
     public Opened opened(Setup before, Setup after) {
         Instant now = clock.instant();
@@ -102,20 +120,24 @@ public class Coverages {
         var was = new Coverage(before, stops, now, now.plus(Outlook.AHEAD));
         var is = new Coverage(after, stops, now, now.plus(Outlook.AHEAD));
         return alone(() -> {
-            var opened = new HashMap<String, List<Gap>>();
-            try {
-                for (String site : after.sites().keySet()) {
-                    List<Gap> known = before.sites().containsKey(site) ? was.gaps(site) : List.of();
-                    List<Gap> fresh = Gaps.opened(known, is.gaps(site));
-                    if (!fresh.isEmpty()) {
-                        opened.put(site, fresh);
+                    var opened = new HashMap<String, List<Gap>>();
+                    try {
+                        for (String site : after.sites().keySet()) {
+                            List<Gap> known = before.sites().containsKey(site) ? was.gaps(site) : List.of();
+                            List<Gap> fresh = Gaps.opened(known, is.gaps(site));
+                            if (!fresh.isEmpty()) {
+                                opened.put(site, fresh);
+                            }
+                        }
+                    } catch (TooMuch tooMuch) {
+                        LOG.warn("what an edit opens was not looked for at every site: {}", tooMuch.getMessage());
                     }
-                }
-            } catch (TooMuch tooMuch) {
-                LOG.warn("what an edit opens was not looked for at every site: {}", tooMuch.getMessage());
-            }
-            return new Opened(now, opened);
-        });
+                    return new Opened(now, opened);
+                })
+                .orElseGet(() -> {
+                    LOG.warn("what an edit opens was not looked for at every site: {}", BUSY);
+                    return new Opened(now, Map.of());
+                });
     }
 
     /**
@@ -152,12 +174,24 @@ public class Coverages {
         return outlook().isEmpty();
     }
 
-    private <T> T alone(Supplier<T> work) {
-        one.acquireUninterruptibly();
+    /** Empty when the turn did not come in time. */
+    private <T> Optional<T> alone(Supplier<T> work) {
+        if (!turn()) {
+            return Optional.empty();
+        }
         try {
-            return work.get();
+            return Optional.of(work.get());
         } finally {
             one.release();
+        }
+    }
+
+    private boolean turn() {
+        try {
+            return one.tryAcquire(patience.toNanos(), TimeUnit.NANOSECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return false;
         }
     }
 

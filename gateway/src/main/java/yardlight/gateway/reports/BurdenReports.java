@@ -17,6 +17,7 @@ import yardlight.escalation.performance.Burden;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Setup;
 import yardlight.gateway.page.Names;
+import yardlight.gateway.problem.Problem;
 import yardlight.gateway.setup.SetupInForce;
 
 /** Counts what people were sent, and when: one query. Months and nights are those of the person. */
@@ -30,14 +31,24 @@ class BurdenReports {
 
     private final SentTexts texts;
     private final SetupInForce inForce;
+    private final OneReport one;
 
-    BurdenReports(SentTexts texts, SetupInForce inForce) {
+    BurdenReports(SentTexts texts, SetupInForce inForce, OneReport one) {
         this.texts = texts;
         this.inForce = inForce;
+        this.one = one;
     }
 
-    /** By the month, then whoever was woken most, then the contact's id. */
+    /**
+     * By the month, then whoever was woken most, then the contact's id.
+     *
+     * @throws Problem 503 while another report is made
+     */
     List<MonthOfTexts> of(Months asked) {
+        return one.make(() -> counted(asked));
+    }
+
+    private List<MonthOfTexts> counted(Months asked) {
         Setup setup = inForce.setup();
         Map<Whose, Counted> counted = new LinkedHashMap<>();
         texts.each(

@@ -26,36 +26,43 @@ class NotificationController {
     private final SetupInForce inForce;
     private final InstantSource clock;
     private final MessageSource words;
+    private final OneReport one;
 
     NotificationController(
-            NotificationReports reports, SetupInForce inForce, InstantSource clock, MessageSource words) {
+            NotificationReports reports,
+            SetupInForce inForce,
+            InstantSource clock,
+            MessageSource words,
+            OneReport one) {
         this.reports = reports;
         this.inForce = inForce;
         this.clock = clock;
         this.words = words;
+        this.one = one;
     }
 
     @GetMapping(
             path = "/api/v1/reports/notification",
             produces = {MediaType.APPLICATION_JSON_VALUE, MediaType.APPLICATION_PDF_VALUE, CSV})
     ResponseEntity<Object> notification(HttpServletRequest request, Locale locale) {
-        NotificationReport report = report(request, locale);
         return switch (Reader.choose(request, MediaType.APPLICATION_JSON_VALUE, MediaType.APPLICATION_PDF_VALUE, CSV)) {
-            case MediaType.APPLICATION_PDF_VALUE -> pdf(report, locale);
-            case CSV -> csv(report);
+            case MediaType.APPLICATION_PDF_VALUE -> pdf(request, locale);
+            case CSV -> csv(request, locale);
             default ->
-                ResponseEntity.ok().contentType(MediaType.APPLICATION_JSON).body(report);
+                ResponseEntity.ok()
+                        .contentType(MediaType.APPLICATION_JSON)
+                        .body(one.make(() -> report(request, locale)));
         };
     }
 
     @GetMapping(path = "/reports/notification.pdf", produces = MediaType.APPLICATION_PDF_VALUE)
     ResponseEntity<Object> pdf(HttpServletRequest request, Locale locale) {
-        return pdf(report(request, locale), locale);
+        return one.make(() -> pdf(report(request, locale), locale));
     }
 
     @GetMapping(path = "/reports/notification.csv", produces = CSV)
     ResponseEntity<Object> csv(HttpServletRequest request, Locale locale) {
-        return csv(report(request, locale));
+        return one.make(() -> csv(report(request, locale)));
     }
 
     private NotificationReport report(HttpServletRequest request, Locale locale) {

@@ -110,7 +110,13 @@ final class NotificationCsv {
 
         private Row of(Answered answer) {
             rest = List.of(
-                    answer.by(), answer.name(), answer.way().orElse(""), "", answer.deed(), "", answer.line() + "");
+                    answer.by(),
+                    answer.name(),
+                    answer.way().orElse(""),
+                    "",
+                    answer.deed(),
+                    answer.with().orElse(""),
+                    answer.line() + "");
             return this;
         }
 

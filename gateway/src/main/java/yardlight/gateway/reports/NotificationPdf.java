@@ -128,7 +128,9 @@ final class NotificationPdf {
     }
 
     private String deed(Answered known) {
-        return tongue.say("reports.deed." + known.deed())
+        return tongue.say(
+                        "reports.deed." + known.deed(),
+                        known.with().map(telling::condition).orElse(""))
                 + known.way().map(telling::by).orElse("");
     }
 

@@ -110,7 +110,12 @@ class NotificationReports {
                     var telling = new Telling(tongue, names, clockface);
                     List<Moment> story = whole ? accounts.of(one, telling) : List.of();
                     List<Answered> answers = Answered.of(said.getOrDefault(id, List.of()), names);
-                    return Occurred.of(one.alarm(), telling, answers, told.of(callouts.get(id)), story);
+                    return Occurred.of(
+                            one.alarm(),
+                            telling,
+                            answers,
+                            told.of(callouts.get(id), one.alarm().receivedAt()),
+                            story);
                 })
                 .toList();
     }
@@ -154,9 +159,6 @@ class NotificationReports {
             return Map.of();
         }
         // What becomes of a notice becomes of it within days.
-        return lines.ofPeople(people, first.get(), last.get().plus(java.time.Duration.ofDays(4))).stream()
-                .filter(line -> wanted.contains(line.about().get("notice")))
-                .collect(Collectors.groupingBy(
-                        line -> line.about().get("notice"), Collectors.mapping(LogLine::line, Collectors.toList())));
+        return lines.ofNotices(wanted, people, first.get(), last.get().plus(java.time.Duration.ofDays(4)));
     }
 }

@@ -6,9 +6,7 @@ import java.time.InstantSource;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Semaphore;
 import java.util.function.Function;
-import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
 import yardlight.db.report.PastAlarms;
 import yardlight.escalation.alarm.AlarmKey;
@@ -30,17 +28,16 @@ class PerformanceReports {
     /** An alarm that held for longer than this before the first month, and is over, is not told as stale in it. */
     private static final Duration BEFORE = Duration.ofDays(31);
 
-    private static final Duration PATIENCE = Duration.ofSeconds(5);
-
     private final PastAlarms alarms;
     private final SetupInForce inForce;
     private final InstantSource clock;
-    private final Semaphore one = new Semaphore(1);
+    private final OneReport one;
 
-    PerformanceReports(PastAlarms alarms, SetupInForce inForce, InstantSource clock) {
+    PerformanceReports(PastAlarms alarms, SetupInForce inForce, InstantSource clock, OneReport one) {
         this.alarms = alarms;
         this.inForce = inForce;
         this.clock = clock;
+        this.one = one;
     }
 
     /**
@@ -49,14 +46,7 @@ class PerformanceReports {
      * @throws Problem 503 while another one is made
      */
     List<MonthOfAlarms> of(Months asked) {
-        if (!one.tryAcquire()) {
-            throw Problem.later(HttpStatus.SERVICE_UNAVAILABLE, "another report is being made", PATIENCE);
-        }
-        try {
-            return rated(asked, clock.instant());
-        } finally {
-            one.release();
-        }
+        return one.make(() -> rated(asked, clock.instant()));
     }
 
     private List<MonthOfAlarms> rated(Months asked, Instant now) {

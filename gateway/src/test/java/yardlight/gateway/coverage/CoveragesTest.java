@@ -35,7 +35,7 @@ import yardlight.gateway.TestGateway;
 @GatewayTest
 class CoveragesTest {
 
-    private static final Setup ONLY_ANA = Fixtures.calling(new Ladder(
+    static final Setup ONLY_ANA = Fixtures.calling(new Ladder(
             "night", Ladder.EndsWhen.ACKNOWLEDGED, List.of(new Rung(List.of("ana"), Duration.ofMinutes(5), 2)), 0));
 
     private static final Gap RUNNING =

@@ -2,6 +2,7 @@ package yardlight.gateway.reports;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.springframework.http.HttpMethod;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
@@ -15,9 +16,11 @@ class NotificationDoorsTest {
     private static final String API = "/api/v1/reports/notification";
 
     private final Doors doors;
+    private final OneReport one;
 
-    NotificationDoorsTest(Doors doors) {
+    NotificationDoorsTest(Doors doors, OneReport one) {
         this.doors = doors;
+        this.one = one;
     }
 
     private MvcTestResult get(String address, String accept) {
@@ -68,5 +71,32 @@ class NotificationDoorsTest {
                 .bodyText()
                 .contains(
                         "/reports/notification.pdf?site=mesa-9&amp;from=2026-11-01T05:00:00Z&amp;to=2026-12-01T06:00:00Z");
+    }
+
+    @Test
+    void only_one_report_of_any_kind_is_made_at_a_time() {
+        List<String> makers = List.of(
+                API + ", application/json",
+                API + ", text/csv",
+                API + ", application/pdf",
+                "/reports/notification.pdf, application/pdf",
+                "/reports/notification.csv, text/csv",
+                "/api/v1/reports/performance, application/json",
+                "/reports/performance, text/html",
+                "/api/v1/reports/burden, application/json",
+                "/reports/burden.csv, text/csv",
+                "/reports/burden, text/html");
+        for (String maker : makers) {
+            String[] door = maker.split(", ");
+            assertThat(one.make(() -> asHand(door[0], door[1])))
+                    .as(maker)
+                    .hasStatus(503)
+                    .hasHeader("Retry-After", "5");
+            assertThat(asHand(door[0], door[1])).as(maker).hasStatusOk();
+        }
+    }
+
+    private MvcTestResult asHand(String address, String accept) {
+        return doors.as("hand", HttpMethod.GET, address).accept(accept).exchange();
     }
 }

@@ -33,10 +33,15 @@ class NotificationSheetTest {
             new SignedHead("2026-11-25T09:00:00.000Z", 1, "ab".repeat(44), "cd".repeat(32), "ef".repeat(64), 912);
 
     private final Alarm alarm = Fixtures.anAlarm();
-    private final Answered answer =
-            new Answered(BEGAN.plusSeconds(252), "ana", "Ana Ruelas", "acknowledged", Optional.of("link"), 61);
+    private final Answered answer = new Answered(
+            BEGAN.plusSeconds(252), "ana", "Ana Ruelas", "acknowledged", Optional.of("link"), Optional.empty(), 61);
 
     private static RecordedNotice notice(int number, String contact, RecordedAttempt... attempts) {
+        return notice(number, contact, Optional.empty(), attempts);
+    }
+
+    private static RecordedNotice notice(
+            int number, String contact, Optional<Instant> heldUntil, RecordedAttempt... attempts) {
         var notice = new Notice(
                 "c." + number,
                 contact,
@@ -45,7 +50,7 @@ class NotificationSheetTest {
                 "text",
                 NoticeState.DELIVERED,
                 BEGAN.plusSeconds(number),
-                Optional.empty(),
+                heldUntil,
                 Optional.empty(),
                 0);
         return new RecordedNotice(
@@ -61,6 +66,10 @@ class NotificationSheetTest {
     }
 
     private static List<ToldRow> told(RecordedNotice... notices) {
+        return told(BEGAN, notices);
+    }
+
+    private static List<ToldRow> told(Instant received, RecordedNotice... notices) {
         var facts = new Callout.Facts(
                 "c",
                 47,
@@ -74,7 +83,8 @@ class NotificationSheetTest {
                 java.util.Set.of("ana"),
                 java.util.Map.of());
         var callout = new RecordedCallout(new Callout.Answered(facts, Place.FOOT, "ana", BEGAN), List.of(notices));
-        return new ToldRows(Fixtures.theSetup(), java.util.Map.of("c.1", List.of(51L, 53L))).of(List.of(callout));
+        return new ToldRows(Fixtures.theSetup(), java.util.Map.of("c.1", List.of(51L, 53L)))
+                .of(List.of(callout), Optional.of(received));
     }
 
     private NotificationReport report(Tongue tongue, List<Answered> answers, List<ToldRow> told, int alarms) {
@@ -182,5 +192,42 @@ class NotificationSheetTest {
                         "call,2026-11-25T08:14:00Z,\"Nov 25, 2026, 2:14:00 AM CST\",America/Chicago,60,"
                                 + "mesa-9.water-tank.high-high.1,mesa-9,Mesa 9,water-tank,high-high,high,ana,Ana Ruelas,sms-mail,call,accepted,'=1+1,51 53");
         assertThat(lines.get(8)).contains("\"{\"\"at\"\":\"\"2026-11-25T09:00:00.000Z\"\"");
+    }
+
+    /** It joined the callout of another alarm of its cause: what went before it came told nobody of it. */
+    @Test
+    void an_alarm_is_not_told_by_what_was_written_before_it_was_received() {
+        RecordedNotice before = notice(1, "ana", attempt(2, "mail", "accepted", "250 ok"));
+        RecordedNotice heldAndWrittenLater =
+                notice(2, "ana", Optional.of(BEGAN.plusSeconds(90)), attempt(91, "mail", "accepted", "250 ok"));
+        RecordedNotice with = notice(60, "ben", attempt(61, "mail", "accepted", "250 ok"));
+
+        assertThat(told(BEGAN.plusSeconds(60), before, with))
+                .extracting(ToldRow::contact)
+                .containsExactly("ben");
+        assertThat(told(BEGAN.plusSeconds(60), heldAndWrittenLater)).hasSize(1);
+    }
+
+    @Test
+    void whoever_answered_the_worse_alarm_knew_of_this_one_and_the_sheet_says_how() {
+        var along = new Answered(
+                BEGAN.plusSeconds(252),
+                "ana",
+                "Ana Ruelas",
+                "answered-with",
+                Optional.empty(),
+                Optional.of("overflow"),
+                61);
+
+        assertThat(printed(report(Tongues.ENGLISH, List.of(along), List.of(), 1), Tongues.ENGLISH, "along")
+                        .flowing())
+                .contains(
+                        "knowledge: 4 min 12 s. Ana Ruelas answered overflow, which has the same cause and is no lesser alarm,"
+                                + " and this one with it (log line 61).");
+        assertThat(printed(report(Tongues.SPANISH, List.of(along), List.of(), 1), Tongues.SPANISH, "along-es")
+                        .flowing())
+                .contains("que tiene la misma causa y no es menor, y con ella esta (línea 61 del registro).");
+        assertThat(NotificationCsv.of(report(Tongues.ENGLISH, List.of(along), List.of(), 1)))
+                .contains(",ana,Ana Ruelas,,,answered-with,overflow,61");
     }
 }
