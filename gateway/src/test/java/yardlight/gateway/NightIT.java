@@ -1,17 +1,9 @@
 package yardlight.gateway;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.awaitility.Awaitility.await;
 
-import com.icegreen.greenmail.util.GreenMailUtil;
-import jakarta.mail.internet.MimeMessage;
 import java.net.http.HttpResponse;
-import java.time.Duration;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.boot.test.context.SpringBootTest;
@@ -25,7 +17,6 @@ import yardlight.gateway.setup.Documents;
 @SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT)
 class NightIT {
 
-    private static final Pattern LINK = Pattern.compile("https://yl\\.example(/a/[A-Za-z0-9_-]{22})");
     private static final String JSON = "application/json";
     private static final String FORM = "application/x-www-form-urlencoded";
 
@@ -53,9 +44,9 @@ class NightIT {
         String id = event.get("results").get(0).get("alarm").asString();
 
         assertThat(event.get("results").get(0).get("outcome").asString()).isEqualTo("occurred");
-        String text = textTo("5755550101@txt.example", "WATER TANK");
+        String text = Mails.textTo("5755550101@txt.example", "WATER TANK");
         assertThat(text).contains("MESA 9 WATER TANK HIGH-HIGH 18.4 ft");
-        String link = link(text);
+        String link = Mails.link(text);
         for (int scan = 0; scan < 3; scan++) {
             assertThat(web.get(link).body()).contains("I have it", "nobody has it yet");
         }
@@ -84,7 +75,7 @@ class NightIT {
     void a_link_is_shown_to_who_may_acknowledge_and_to_nobody_else() {
         JsonNode event = event("point=separator&condition=high&state=active&priority=high");
         String id = event.get("results").get(0).get("alarm").asString();
-        String link = link(textTo("5755550101@txt.example", "SEPARATOR HIGH"));
+        String link = Mails.link(Mails.textTo("5755550101@txt.example", "SEPARATOR HIGH"));
         String[] reader = {"Authorization", Doors.basic("rita")};
         web.put(
                 "/api/v1/logins/rita",
@@ -182,35 +173,5 @@ class NightIT {
 
     private String log(String query) {
         return web.get("/api/v1/log?" + query, Web.owner()).body();
-    }
-
-    private static String textTo(String address, String word) {
-        return await().atMost(Duration.ofSeconds(20))
-                .until(() -> texts(address, word), found -> !found.isEmpty())
-                .get(0);
-    }
-
-    private static List<String> texts(String address, String word) {
-        return Arrays.stream(WholeGateway.CARRIER.getReceivedMessages())
-                .filter(mail -> to(mail).equals(address))
-                .map(GreenMailUtil::getBody)
-                .filter(text -> text.contains(word))
-                .toList();
-    }
-
-    private static String to(MimeMessage mail) {
-        try {
-            return mail.getAllRecipients()[0].toString();
-        } catch (jakarta.mail.MessagingException e) {
-            throw new IllegalStateException(e);
-        }
-    }
-
-    private static String link(String text) {
-        Matcher matcher = LINK.matcher(text);
-        return Optional.of(matcher)
-                .filter(Matcher::find)
-                .map(found -> found.group(1))
-                .orElseThrow();
     }
 }

@@ -110,12 +110,7 @@ class NotificationReports {
                     var telling = new Telling(tongue, names, clockface);
                     List<Moment> story = whole ? accounts.of(one, telling) : List.of();
                     List<Answered> answers = Answered.of(said.getOrDefault(id, List.of()), names);
-                    return Occurred.of(
-                            one.alarm(),
-                            telling,
-                            answers,
-                            told.of(callouts.get(id), one.alarm().receivedAt()),
-                            story);
+                    return Occurred.of(one.alarm(), telling, answers, told.of(callouts.get(id), one.alarm()), story);
                 })
                 .toList();
     }

@@ -9,7 +9,7 @@ import java.util.Optional;
 import yardlight.db.alarm.RecordedAttempt;
 import yardlight.db.alarm.RecordedCallout;
 import yardlight.db.alarm.RecordedNotice;
-import yardlight.escalation.notice.Notice;
+import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.setup.Setup;
 import yardlight.gateway.page.Names;
 
@@ -30,25 +30,19 @@ final class ToldRows {
     /**
      * Each notice once, also when it is about several callouts; in the order in which they were made.
      *
-     * @param received when the alarm was: an alarm that joined a callout is not in the texts that were written before it
+     * @param alarm what they are to have told of: one that joined a callout is not in the texts that were written before it
      */
-    List<ToldRow> of(List<RecordedCallout> callouts, Optional<Instant> received) {
+    List<ToldRow> of(List<RecordedCallout> callouts, Alarm alarm) {
         var notices = new LinkedHashMap<String, RecordedNotice>();
         callouts.stream()
                 .flatMap(callout -> callout.notices().stream())
-                .filter(notice ->
-                        received.filter(written(notice.notice())::isBefore).isEmpty())
+                .filter(notice -> notice.notice().knows(alarm))
                 .forEach(notice -> notices.putIfAbsent(notice.notice().id(), notice));
         return notices.values().stream()
                 .sorted(java.util.Comparator.comparing(
                         (RecordedNotice one) -> one.notice().queuedAt()))
                 .flatMap(notice -> rows(notice).stream())
                 .toList();
-    }
-
-    /** What is held for the night is written when it goes. */
-    private static Instant written(Notice notice) {
-        return notice.heldUntil().filter(notice.queuedAt()::isBefore).orElse(notice.queuedAt());
     }
 
     private List<ToldRow> rows(RecordedNotice notice) {

@@ -3,15 +3,11 @@ package yardlight.gateway.answer;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
-import com.icegreen.greenmail.util.GreenMailUtil;
-import jakarta.mail.MessagingException;
-import jakarta.mail.internet.MimeMessage;
 import java.net.http.HttpResponse;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
-import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -25,6 +21,7 @@ import org.springframework.test.context.DynamicPropertySource;
 import tools.jackson.databind.JsonNode;
 import yardlight.escalation.setup.Setup;
 import yardlight.gateway.GatewayTest;
+import yardlight.gateway.Mails;
 import yardlight.gateway.Web;
 import yardlight.gateway.WholeGateway;
 import yardlight.gateway.edit.History;
@@ -171,19 +168,9 @@ class SwapIT {
     }
 
     private static List<String> texts(String address, String word) {
-        return Arrays.stream(WholeGateway.CARRIER.getReceivedMessages())
-                .filter(mail -> to(mail).equals(address))
-                .map(mail ->
-                        GreenMailUtil.getBody(mail).replaceAll("=?\\r?\\n", " ").replaceAll(" +", " "))
+        return Mails.texts(address).stream()
+                .map(text -> text.replaceAll("=?\\r?\\n", " ").replaceAll(" +", " "))
                 .filter(text -> text.contains(word))
                 .toList();
-    }
-
-    private static String to(MimeMessage mail) {
-        try {
-            return mail.getAllRecipients()[0].toString();
-        } catch (MessagingException e) {
-            throw new IllegalStateException(e);
-        }
     }
 }

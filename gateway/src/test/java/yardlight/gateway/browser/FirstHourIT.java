@@ -22,6 +22,7 @@ import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.test.context.DynamicPropertyRegistry;
 import org.springframework.test.context.DynamicPropertySource;
 import yardlight.gateway.GatewayTest;
+import yardlight.gateway.Mails;
 import yardlight.gateway.Web;
 import yardlight.gateway.WholeGateway;
 import yardlight.gateway.setup.Documents;
@@ -90,7 +91,7 @@ class FirstHourIT {
             ladder(visit);
             visit.check("start-test");
             click(page.locator("form[action='/start/test'] button"));
-            String link = Carrier.link(phone, "Yardlight test");
+            String link = Mails.link(Mails.textTo(phone, "Yardlight test"));
             Duration toText = Duration.ofNanos(System.nanoTime() - began);
             answer(look, link);
 
@@ -189,8 +190,8 @@ class FirstHourIT {
                         + " \"priority\": \"critical\", \"value\": 18.4, \"limit\": 18.0, \"unit\": \"ft\"}",
                 "Authorization",
                 "Bearer " + key);
-        String link = Carrier.link(
-                "5755550101@txt.example", point.toUpperCase(Locale.ROOT).replace('-', ' '));
+        String link = Mails.link(Mails.textTo(
+                "5755550101@txt.example", point.toUpperCase(Locale.ROOT).replace('-', ' ')));
 
         try (var phone = Visit.to(PORT, look)) {
             phone.open(link);

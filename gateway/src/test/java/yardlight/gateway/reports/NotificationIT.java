@@ -3,8 +3,6 @@ package yardlight.gateway.reports;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
-import com.icegreen.greenmail.util.GreenMailUtil;
-import jakarta.mail.internet.MimeMessage;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -13,10 +11,6 @@ import java.net.http.HttpResponse;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import java.util.Arrays;
-import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.boot.test.context.SpringBootTest;
@@ -24,6 +18,7 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.test.context.DynamicPropertyRegistry;
 import org.springframework.test.context.DynamicPropertySource;
 import tools.jackson.databind.JsonNode;
+import yardlight.gateway.Mails;
 import yardlight.gateway.Web;
 import yardlight.gateway.WholeGateway;
 import yardlight.gateway.setup.Documents;
@@ -32,7 +27,6 @@ import yardlight.gateway.setup.Documents;
 @SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT)
 class NotificationIT {
 
-    private static final Pattern LINK = Pattern.compile("https://yl\\.example(/a/[A-Za-z0-9_-]{22})");
     private static final String FORM = "application/x-www-form-urlencoded";
 
     /** Made up; the letters are of Spanish, Polish, Russian and Hebrew, and one that the typeface has not. */
@@ -67,8 +61,8 @@ class NotificationIT {
         Instant happened = Instant.now().minusSeconds(150).truncatedTo(ChronoUnit.SECONDS);
         String id =
                 alarm("point=water-tank&condition=high-high&state=active&value=18.4&limit=18.0&unit=ft&at=" + happened);
-        textTo("5755550101@txt.example", "WATER TANK");
-        web.post(link(textTo("5755550102@txt.example", "WATER TANK")), FORM, "");
+        Mails.textTo("5755550101@txt.example", "WATER TANK");
+        web.post(Mails.link(Mails.textTo("5755550102@txt.example", "WATER TANK")), FORM, "");
         alarm("point=water-tank&condition=high-high&state=normal");
         await().atMost(Duration.ofSeconds(20)).until(() -> json(id).path("told").size() >= 2);
 
@@ -141,33 +135,5 @@ class NotificationIT {
                 .get(0)
                 .get("alarm")
                 .asString();
-    }
-
-    private static String textTo(String address, String word) {
-        return await().atMost(Duration.ofSeconds(30))
-                .until(() -> texts(address, word), found -> !found.isEmpty())
-                .get(0);
-    }
-
-    private static List<String> texts(String address, String word) {
-        return Arrays.stream(WholeGateway.CARRIER.getReceivedMessages())
-                .filter(mail -> to(mail).equals(address))
-                .map(GreenMailUtil::getBody)
-                .filter(text -> text.contains(word))
-                .toList();
-    }
-
-    private static String to(MimeMessage mail) {
-        try {
-            return mail.getAllRecipients()[0].toString();
-        } catch (jakarta.mail.MessagingException e) {
-            throw new IllegalStateException(e);
-        }
-    }
-
-    private static String link(String text) {
-        Matcher matcher = LINK.matcher(text);
-        assertThat(matcher.find()).as(text).isTrue();
-        return matcher.group(1);
     }
 }

@@ -84,7 +84,12 @@ class NotificationSheetTest {
                 java.util.Map.of());
         var callout = new RecordedCallout(new Callout.Answered(facts, Place.FOOT, "ana", BEGAN), List.of(notices));
         return new ToldRows(Fixtures.theSetup(), java.util.Map.of("c.1", List.of(51L, 53L)))
-                .of(List.of(callout), Optional.of(received));
+                .of(
+                        List.of(callout),
+                        Fixtures.anAlarm()
+                                .draft()
+                                .receivedAt(Optional.of(received))
+                                .done());
     }
 
     private NotificationReport report(Tongue tongue, List<Answered> answers, List<ToldRow> told, int alarms) {
