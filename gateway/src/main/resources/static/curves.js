@@ -42,6 +42,9 @@
   const year = format({ month: 'short', day: 'numeric', year: 'numeric' });
   const clock = format({ hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
 
+  // As on the rest of the page, whatever the browser's own language is.
+  const number = new Intl.NumberFormat('en-US');
+
   function words(seconds) {
     return (view.to - view.from > 200 * DAY ? year(seconds) : day(seconds)) + ', ' + time(seconds);
   }
@@ -216,7 +219,7 @@
       legend: { show: false },
       cursor: { drag: { x: false, y: false, setScale: false }, sync: { key: 'curves' }, points: { size: 7 }, bind: { dblclick: () => () => null } },
       scales: { x: { time: true, auto: false, min: view.from, max: view.to }, y: { range: (plot, low, high) => range(panel, low, high) } },
-      axes: [Object.assign({ values: marks, space: 78 }, axis), Object.assign({ size: 52, space: 32 }, axis)],
+      axes: [Object.assign({ values: marks, space: 78 }, axis), Object.assign({ values: (plot, splits) => splits.map(number.format), size: 52, space: 32 }, axis)],
       series: series,
       bands: bands,
       hooks: { drawClear: [(plot) => underneath(plot, panel)], draw: [(plot) => over(plot, panel)], setCursor: [() => value(panel)] }

@@ -16,6 +16,7 @@ import yardlight.escalation.setup.Setup;
 import yardlight.gateway.page.Clockface;
 import yardlight.gateway.page.Names;
 import yardlight.gateway.problem.Problem;
+import yardlight.gateway.sentence.Locales;
 import yardlight.gateway.setup.SetupInForce;
 
 /** Makes the page behind a link, in the language of the person who got it. */
@@ -65,9 +66,9 @@ class AnswerSheets {
     }
 
     private static Locale locale(Contact contact) {
-        String language =
-                Optional.ofNullable(contact).map(one -> one.language().word()).orElse(Locale.ENGLISH.getLanguage());
-        return Locale.forLanguageTag(language);
+        return Optional.ofNullable(contact)
+                .map(one -> Locales.of(one.language()))
+                .orElse(Locales.ENGLISH);
     }
 
     private String line(Alarm alarm, Setup setup, Instant now, Locale locale) {

@@ -26,6 +26,7 @@ import yardlight.escalation.wording.Wording;
 import yardlight.gateway.edit.Takeover;
 import yardlight.gateway.lane.Lane;
 import yardlight.gateway.page.Names;
+import yardlight.gateway.sentence.Locales;
 
 /**
  * What people text about their turns: {@code SWAP FRI} asks the others of the roster, {@code YES 31} takes the turn, {@code NO
@@ -176,7 +177,7 @@ class Swapping {
     }
 
     private String refused(Answer answer, Calls calls) {
-        Locale locale = Locale.forLanguageTag(calls.person().language().word());
+        Locale locale = Locales.of(calls.person().language());
         String why = answer instanceof Answer.Refusal refusal
                 ? yardlight.gateway.sentence.Sentences.say(refusal.why(), words, locale)
                 : "";

@@ -4,7 +4,6 @@ import java.security.SecureRandom;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.springframework.context.MessageSource;
 import org.springframework.http.HttpHeaders;
@@ -19,6 +18,7 @@ import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Setup;
 import yardlight.gateway.page.Tongue;
 import yardlight.gateway.problem.Problem;
+import yardlight.gateway.sentence.Locales;
 import yardlight.gateway.setup.SetupInForce;
 
 /** Hands out a person's turns to whoever has the address. */
@@ -57,7 +57,7 @@ class FeedController {
                 .flatMap(id -> Optional.ofNullable(setup.contacts().get(id)))
                 .orElseThrow(() -> Problem.notFound("this address leads nowhere; it may have been revoked"));
         Instant now = clock.instant();
-        var tongue = new Tongue(words, Locale.forLanguageTag(contact.language().word()));
+        var tongue = new Tongue(words, Locales.of(contact.language()));
         byte[] seed = secrets.get(SEED, FeedController::fresh, now);
         var calendar = new TurnCalendar(setup, tongue, seed, edited());
         return ResponseEntity.ok()

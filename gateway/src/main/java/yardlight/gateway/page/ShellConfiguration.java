@@ -14,19 +14,23 @@ import org.springframework.web.servlet.config.annotation.InterceptorRegistry;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 import org.springframework.web.servlet.i18n.AcceptHeaderLocaleResolver;
 import org.springframework.web.servlet.support.RequestContextUtils;
+import yardlight.gateway.sentence.Locales;
 
 /** Gives every page that a template makes its {@link Shell}, and every request one of the two languages. */
 @Configuration(proxyBeanMethods = false)
 class ShellConfiguration implements WebMvcConfigurer {
 
-    private static final Locale SPANISH = Locale.forLanguageTag("es");
-
-    /** As the browser asks; English where it asks for neither. */
+    /** As the browser asks, whichever Spanish it asks for; English where it asks for neither. */
     @Bean
     static LocaleResolver localeResolver() {
-        var resolver = new AcceptHeaderLocaleResolver();
-        resolver.setSupportedLocales(List.of(Locale.ENGLISH, SPANISH));
-        resolver.setDefaultLocale(Locale.ENGLISH);
+        var resolver = new AcceptHeaderLocaleResolver() {
+            @Override
+            public Locale resolveLocale(HttpServletRequest request) {
+                return Locales.of(super.resolveLocale(request));
+            }
+        };
+        resolver.setSupportedLocales(List.of(Locales.ENGLISH, Locale.forLanguageTag(Locales.SPANISH.getLanguage())));
+        resolver.setDefaultLocale(Locales.ENGLISH);
         return resolver;
     }
 

@@ -15,13 +15,13 @@ import yardlight.db.reading.Curve;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.setup.Contact;
-import yardlight.escalation.setup.Language;
 import yardlight.escalation.setup.Point;
 import yardlight.escalation.setup.Setup;
 import yardlight.gateway.page.Clockface;
 import yardlight.gateway.page.Names;
 import yardlight.gateway.page.Telling;
 import yardlight.gateway.page.Tongue;
+import yardlight.gateway.sentence.Locales;
 import yardlight.gateway.setup.SetupInForce;
 import yardlight.gateway.strip.Account;
 import yardlight.gateway.strip.Limit;
@@ -108,9 +108,6 @@ class AlarmPicture {
     }
 
     private static Locale locale(Optional<Contact> contact) {
-        return contact.map(Contact::language)
-                .map(Language::word)
-                .map(Locale::forLanguageTag)
-                .orElse(Locale.ENGLISH);
+        return contact.map(Contact::language).map(Locales::of).orElse(Locales.ENGLISH);
     }
 }

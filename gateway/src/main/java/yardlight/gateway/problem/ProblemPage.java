@@ -47,7 +47,7 @@ record ProblemPage(MessageSource words, Locale locale) {
                 escaped(status + " " + name),
                 escaped(Sentences.say(problem.sentence(), words, locale)),
                 list,
-                locale.getLanguage().equals("es") ? "es" : "en",
+                locale.getLanguage(),
                 escaped(Sentences.say(HOME, words, locale)));
     }
 

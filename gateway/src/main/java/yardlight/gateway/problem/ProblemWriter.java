@@ -12,6 +12,7 @@ import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.stereotype.Component;
 import tools.jackson.databind.json.JsonMapper;
+import yardlight.gateway.sentence.Locales;
 
 /** Writes a {@link Problem} as the answer: as JSON, or as a page when a person asks with a browser. */
 @Component
@@ -45,7 +46,7 @@ public class ProblemWriter {
         boolean page = Reader.wantsPage(request.getHeader(HttpHeaders.ACCEPT));
         response.setContentType(page ? "text/html;charset=UTF-8" : MediaType.APPLICATION_PROBLEM_JSON_VALUE);
         String body = page
-                ? new ProblemPage(words, request.getLocale()).html(problem)
+                ? new ProblemPage(words, Locales.of(request.getLocale())).html(problem)
                 : json.writeValueAsString(members(problem, request));
         response.getOutputStream().write(body.getBytes(StandardCharsets.UTF_8));
     }

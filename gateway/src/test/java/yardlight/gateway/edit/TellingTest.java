@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.context.support.ResourceBundleMessageSource;
 import yardlight.escalation.Fixtures;
 import yardlight.gateway.page.Tongue;
+import yardlight.gateway.sentence.Locales;
 
 class TellingTest {
 
@@ -37,7 +38,7 @@ class TellingTest {
 
     @Test
     void says_it_in_spanish() {
-        Telling spanish = telling(Locale.forLanguageTag("es"), true);
+        Telling spanish = telling(Locales.SPANISH, true);
 
         assertThat(said(spanish, "rungs/2/wait", "PT5M", "PT10M")).isEqualTo("peldaño 2, espera: 5 min → 10 min");
         assertThat(spanish.name(new Saved.Changed(Part.LADDERS, "night", List.of())))

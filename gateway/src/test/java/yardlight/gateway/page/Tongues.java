@@ -4,15 +4,15 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.stream.Stream;
 import org.springframework.context.support.ResourceBundleMessageSource;
+import yardlight.gateway.sentence.Locales;
 
 /** The two languages, with every list of words that the gateway has. */
 public final class Tongues {
 
-    public static final Tongue ENGLISH = new Tongue(words(), Locale.ENGLISH);
-    public static final Tongue SPANISH = new Tongue(words(), Locale.forLanguageTag("es"));
+    public static final Tongue ENGLISH = new Tongue(words(), Locales.ENGLISH);
+    public static final Tongue SPANISH = new Tongue(words(), Locales.SPANISH);
 
     private Tongues() {}
 

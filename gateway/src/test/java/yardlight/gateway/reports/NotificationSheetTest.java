@@ -168,7 +168,7 @@ class NotificationSheetTest {
         Printed sheet = printed(report(Tongues.SPANISH, List.of(answer), List.of(), 1000), Tongues.SPANISH, "period");
 
         assertThat(sheet.pages()).isGreaterThan(100);
-        assertThat(sheet.flowing()).contains("Hubo más alarmas que estas: aquí están las 1.000 más nuevas.");
+        assertThat(sheet.flowing()).contains("Hubo más alarmas que estas: aquí están las 1,000 más nuevas.");
     }
 
     @Test
