@@ -2,7 +2,7 @@ package yardlight.escalation.wording;
 
 import yardlight.escalation.alarm.Priority;
 
-/** What an all's-well says of hours in which nobody is called, in one language. */
+/** What an all's-well says of hours in which nobody is called at once, in one language. */
 enum GapPhrases {
     ENGLISH {
         @Override
@@ -13,7 +13,7 @@ enum GapPhrases {
         @Override
         String uncovered(String priorities, String site, String when, int more) {
             String others = more == 0 ? "" : more == 1 ? ", 1 more gap" : ", " + more + " more gaps";
-            return "Nobody hears " + priorities + " at " + site + " " + when + others;
+            return "Nobody hears at once of " + priorities + " at " + site + " " + when + others;
         }
 
         @Override
@@ -45,7 +45,7 @@ enum GapPhrases {
         @Override
         String uncovered(String priorities, String site, String when, int more) {
             String others = more == 0 ? "" : more == 1 ? ", 1 hueco más" : ", " + more + " huecos más";
-            return "Nadie oye " + priorities + " en " + site + " " + when + others;
+            return "Nadie se entera enseguida de " + priorities + " en " + site + " " + when + others;
         }
 
         @Override
@@ -67,7 +67,7 @@ enum GapPhrases {
     abstract String priority(Priority priority);
 
     /**
-     * That nobody is called.
+     * That nobody is called at once.
      *
      * @param when a time, {@link #until} one, or {@link #inDays}
      * @param more how many gaps there are besides

@@ -60,15 +60,15 @@ class AllsWellWordingTest {
     }
 
     @Test
-    void an_hour_in_which_nobody_is_called_is_named_before_what_is_proven() {
+    void an_hour_in_which_nobody_is_called_at_once_is_named_before_what_is_proven() {
         assertThat(Wording.allsWell(uncovered("2026-11-29T03:00:00Z", 41), Language.EN))
                 .isEqualTo(
                         "All 6 sites reporting, 0 in alarm. Sat 7:00 AM."
-                                + " Nobody hears low, medium at MESA 9 Sat 9:00 PM, 41 more gaps. Line 1 (sms-mail) proven today.");
+                                + " Nobody hears at once of low, medium at MESA 9 Sat 9:00 PM, 41 more gaps. Line 1 (sms-mail) proven today.");
         assertThat(Wording.allsWell(uncovered("2026-11-29T03:00:00Z", 1), Language.ES))
-                .contains(" Nadie oye baja, media en MESA 9 sab 9:00 PM, 1 hueco mas.");
+                .contains(" Nadie se entera enseguida de baja, media en MESA 9 sab 9:00 PM, 1 hueco mas.");
         assertThat(Wording.allsWell(uncovered("2026-11-28T03:00:00Z", 0), Language.EN))
-                .contains(" Nobody hears low, medium at MESA 9 until Sat 12:00 PM.");
+                .contains(" Nobody hears at once of low, medium at MESA 9 until Sat 12:00 PM.");
         assertThat(Wording.allsWell(uncovered("2026-12-05T03:00:00Z", 0), Language.EN))
                 .contains(" at MESA 9 Fri 9:00 PM.");
         assertThat(Wording.allsWell(uncovered("2026-12-06T03:00:00Z", 0), Language.EN))
