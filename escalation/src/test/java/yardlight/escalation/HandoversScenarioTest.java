@@ -29,8 +29,8 @@ class HandoversScenarioTest {
 
         assertThat(night.texts())
                 .containsExactly(
-                        "ben Yardlight, no es alarma: usted esta de guardia en crew hasta lun 7 dic 7:00 AM. Antes de usted:"
-                                + " Ana Ruelas.",
+                        "ben Yardlight, no es alarma: usted esta de guardia en crew hasta el lun 7 dic 7:00 AM. Antes de"
+                                + " usted: Ana Ruelas.",
                         "ana Yardlight, no alarm: you are off call for crew. Ben has it until Mon Dec 7 7:00 AM.");
         assertThat(night.play.log).contains("roster crew: ben is on call");
     }

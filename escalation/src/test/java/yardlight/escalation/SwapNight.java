@@ -98,7 +98,7 @@ final class SwapNight {
                 "Ana Ruelas",
                 Fixtures.CHICAGO,
                 Language.EN,
-                List.of(new Line("mail", "ana@example.org")),
+                List.of(new Line("mail", "ana@ranch.example")),
                 List.of(),
                 20);
     }
@@ -117,7 +117,7 @@ final class SwapNight {
     static Contact person(String id, Language language, List<QuietHours> quiet) {
         String name = id.substring(0, 1).toUpperCase(Locale.ROOT) + id.substring(1);
         return new Contact(
-                id, name, Fixtures.CHICAGO, language, List.of(new Line("mail", id + "@example.org")), quiet, 20);
+                id, name, Fixtures.CHICAGO, language, List.of(new Line("mail", id + "@ranch.example")), quiet, 20);
     }
 
     static Setup setup(List<Relief> reliefs, Contact... people) {

@@ -49,8 +49,8 @@ class SwapsScenarioTest {
                 .containsExactly(
                         "ben Yardlight, no alarm: Ana Ruelas asks: will you take over Fri Nov 27 7:00 PM to Sat 7:00 AM?"
                                 + " Reply YES 47 or NO 47",
-                        "carl Yardlight, no es alarma: Ana Ruelas pregunta: ¿toma usted el turno vie 27 nov 7:00 PM a"
-                                + " sab 7:00 AM? Responda SI 47 o NO 47");
+                        "carl Yardlight, no es alarma: Ana Ruelas pregunta: ¿toma usted el turno del vie 27 nov"
+                                + " 7:00 PM al sab 7:00 AM? Responda SI 47 o NO 47");
         assertThat(play.log).anyMatch(line -> line.startsWith("swap 47 of crew asked for by ana"));
     }
 
@@ -229,7 +229,7 @@ class SwapsScenarioTest {
 
     @Test
     void who_has_stopped_their_only_line_is_not_asked() {
-        play.at("2026-11-25T11:00", new Stimulus.Stopped("ben", "ben@example.org", true, "STOP"));
+        play.at("2026-11-25T11:00", new Stimulus.Stopped("ben", "ben@ranch.example", true, "STOP"));
 
         assertThat(night.offered(FRIDAY_NIGHT).asked()).containsExactly("carl");
     }
@@ -237,7 +237,7 @@ class SwapsScenarioTest {
     @Test
     void who_cannot_be_called_by_the_time_of_their_yes_does_not_get_it() {
         Offer offer = night.offered(FRIDAY_NIGHT);
-        play.at("2026-11-25T12:05", new Stimulus.Stopped("ben", "ben@example.org", true, "STOP"));
+        play.at("2026-11-25T12:05", new Stimulus.Stopped("ben", "ben@ranch.example", true, "STOP"));
 
         assertRefused(night.take("2026-11-25T12:10", offer, "ben"), "nobody would be called at once then");
         assertThat(night.onCall("2026-11-27T23:00")).containsExactly("ana");

@@ -60,12 +60,12 @@ final class TurnText {
             case ASKED -> name + " pregunta: ¿toma usted el turno " + span + "? Responda SI " + code + " o NO " + code;
             case TAKEN -> name + " toma su turno " + span + ". Ya quedó en el rol.";
             case TAKES -> "usted toma el turno de " + name + " " + span + ". Ya quedó en el rol.";
-            case DECLINED -> "nadie toma el turno " + span + ", todos dijeron que no. Sigue siendo suyo.";
-            case EXPIRED -> "nadie tomó a tiempo el turno " + span + ". Sigue siendo suyo.";
+            case DECLINED -> "nadie toma su turno " + span + ": todos dijeron que no. Sigue siendo suyo.";
+            case EXPIRED -> "nadie tomó a tiempo su turno " + span + ". Sigue siendo suyo.";
             case COMES_ON ->
-                "usted está de guardia en " + roster + " hasta " + until + before(name, ". Antes de usted: ");
+                "usted está de guardia en " + roster + " hasta el " + until + before(name, ". Antes de usted: ");
             case GOES_OFF ->
-                "usted ya no está de guardia en " + roster + ". La tiene " + name + " hasta " + until + ".";
+                "usted ya no está de guardia en " + roster + ". La tiene " + name + " hasta el " + until + ".";
         };
     }
 
@@ -73,20 +73,19 @@ final class TurnText {
         return name.isEmpty() ? "." : words + name + ".";
     }
 
-    /** "Fri Nov 27 7:00 PM to Sat 7:00 AM". */
+    /** "Fri Nov 27 7:00 PM to Sat 7:00 AM", "del vie 27 nov 7:00 PM al sáb 7:00 AM". */
     static String span(Instant from, Instant to, ZoneId zone, Language language) {
-        ZonedDateTime start = from.atZone(zone);
-        ZonedDateTime end = to.atZone(zone);
-        String between = switch (language) {
-            case EN -> " to ";
-            case ES -> " a ";
-        };
-        String last = start.toLocalDate().equals(end.toLocalDate())
+        boolean sameDay = from.atZone(zone).toLocalDate().equals(to.atZone(zone).toLocalDate());
+        String first = time(from, zone, language);
+        String last = sameDay
                 ? Hour.of(to, zone)
                 : Duration.between(from, to).compareTo(SAME_WEEK) < 0
                         ? Hour.ofDay(to, zone, Phrases.in(language))
                         : time(to, zone, language);
-        return time(from, zone, language) + between + last;
+        return switch (language) {
+            case EN -> first + " to " + last;
+            case ES -> "del " + first + (sameDay ? " a " : " al ") + last;
+        };
     }
 
     /** "Fri Nov 27 7:00 PM". */

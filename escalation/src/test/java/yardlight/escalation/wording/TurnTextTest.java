@@ -39,7 +39,40 @@ class TurnTextTest {
                 .isEqualTo("Mon Nov 23 7:00 AM to Mon Nov 30 7:00 AM");
     }
 
+    @Test
+    void a_spanish_one_has_its_articles() {
+        assertThat(span("2026-11-28T01:00:00Z", "2026-11-28T05:00:00Z", Language.ES))
+                .isEqualTo("del vie 27 nov 7:00 PM a 11:00 PM");
+        assertThat(span("2026-11-28T01:00:00Z", "2026-11-28T13:00:00Z", Language.ES))
+                .isEqualTo("del vie 27 nov 7:00 PM al sáb 7:00 AM");
+        assertThat(span("2026-11-23T13:00:00Z", "2026-11-30T13:00:00Z", Language.ES))
+                .isEqualTo("del lun 23 nov 7:00 AM al lun 30 nov 7:00 AM");
+    }
+
+    @Test
+    void a_spanish_text_reads_as_somebody_would_say_it() {
+        assertThat(spanish(TurnTold.Kind.TAKEN))
+                .isEqualTo("Yardlight, no es alarma: Ana toma su turno del mié 25 nov 10:00 PM al jue 7:00 AM."
+                        + " Ya quedo en el rol.");
+        assertThat(spanish(TurnTold.Kind.DECLINED))
+                .endsWith(": nadie toma su turno del mié 25 nov 10:00 PM al jue 7:00 AM: todos dijeron que no."
+                        + " Sigue siendo suyo.");
+        assertThat(spanish(TurnTold.Kind.COMES_ON))
+                .endsWith(": usted esta de guardia en crew hasta el jue 26 nov 7:00 AM. Antes de usted: Ana.");
+        assertThat(spanish(TurnTold.Kind.GOES_OFF))
+                .endsWith(": usted ya no esta de guardia en crew. La tiene Ana hasta el jue 26 nov 7:00 AM.");
+    }
+
+    private static String spanish(TurnTold.Kind kind) {
+        Instant morning = Instant.parse("2026-11-26T13:00:00Z");
+        return Wording.turn(new TurnTold(kind, "Ana", "crew", FROM, morning, CHICAGO, 31), Language.ES);
+    }
+
     private static String span(String from, String to) {
-        return Wording.span(Instant.parse(from), Instant.parse(to), CHICAGO, Language.EN);
+        return span(from, to, Language.EN);
+    }
+
+    private static String span(String from, String to, Language language) {
+        return Wording.span(Instant.parse(from), Instant.parse(to), CHICAGO, language);
     }
 }

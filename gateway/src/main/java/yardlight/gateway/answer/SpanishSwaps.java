@@ -11,13 +11,14 @@ final class SpanishSwaps implements SwapSentences {
 
     @Override
     public String asked(List<String> names, String span, String until, int code) {
-        return "Se pregunta por " + span + ". NO " + code + " lo retira. Es suyo hasta que alguien diga sí. Hasta "
-                + until + " pueden: " + Lists.plain(names) + ".";
+        return "Se pregunta por el turno " + span + ". NO " + code
+                + " lo retira. Es suyo hasta que alguien diga sí. Hasta " + until + " pueden: " + Lists.plain(names)
+                + ".";
     }
 
     @Override
     public String askedAlready(List<String> names, int code) {
-        return "Eso ya se preguntó, NO " + code + " lo retira. Se preguntó a: " + Lists.plain(names) + ".";
+        return "Ya se preguntó por ese turno, NO " + code + " lo retira. Se preguntó a: " + Lists.plain(names) + ".";
     }
 
     @Override
@@ -33,7 +34,7 @@ final class SpanishSwaps implements SwapSentences {
 
     @Override
     public String takenBack(String span) {
-        return "Retirado: ya no se pregunta a nadie, y usted tiene " + span + ".";
+        return "Retirado: ya no se pregunta a nadie, y usted tiene el turno " + span + ".";
     }
 
     @Override
