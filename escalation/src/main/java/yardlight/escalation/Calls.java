@@ -83,22 +83,22 @@ final class Calls {
     }
 
     private void call(String site, List<AlarmKey> keys, Set<AlarmKey> again) {
-        List<Alarm> calling = new LinkedHashSet<>(keys)
-                .stream()
-                        .map(draft::alarm)
-                        .filter(alarm -> alarm.state().calls())
-                        .filter(alarm -> live(alarm).isEmpty())
-                        .filter(alarm -> again.contains(alarm.key()) || !causes.answered(alarm))
-                        .sorted(WORST_FIRST)
-                        .toList();
-        if (calling.isEmpty()) {
-            return;
-        }
-        if (draft.flood(site).at(draft.now(), Flood.Numbers.USUAL).on()) {
+        List<Alarm> before =
+                new LinkedHashSet<>(keys).stream().map(draft::alarm).toList();
+        List<Alarm> calling = before.stream()
+                .filter(alarm -> alarm.state().calls())
+                .filter(alarm -> live(alarm).isEmpty())
+                .filter(alarm -> again.contains(alarm.key()) || !causes.answered(alarm))
+                .sorted(WORST_FIRST)
+                .toList();
+        boolean flood = !calling.isEmpty()
+                && draft.flood(site).at(draft.now(), Flood.Numbers.USUAL).on();
+        if (flood) {
             gather(site, calling);
         } else {
             calling.forEach(alarm -> callOrJoin(draft.alarm(alarm.key()), !again.contains(alarm.key())));
         }
+        endings.left(before);
     }
 
     /** The worst of its cause comes first, and may have taken this one along. */
@@ -154,11 +154,6 @@ final class Calls {
      */
     private void openFor(Alarm alarm, boolean fresh) {
         List<Alarm> all = causes.uncalled(alarm).stream().sorted(WORST_FIRST).toList();
-        List<Callout> exhausted = all.stream()
-                .flatMap(one -> one.callout().flatMap(draft::callout).stream())
-                .filter(callout -> callout.kind() == Callout.Kind.EXHAUSTED)
-                .distinct()
-                .toList();
         String id = open(all);
         draft.callout(id).filter(Callout::live).ifPresent(callout -> {
             Callout.Facts facts = callout.facts();
@@ -166,11 +161,8 @@ final class Calls {
                 facts = notices.additions().tellToo(facts, contact);
             }
             draft.put(callout.with(facts));
-            int code = facts.code();
-            exhausted.stream()
-                    .filter(draft::over)
-                    .forEach(other -> endings.end(other, "joined the callout with code " + code));
         });
+        endings.left(all);
     }
 
     private static Duration flutter(Alarm alarm) {

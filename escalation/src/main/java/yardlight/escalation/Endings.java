@@ -1,9 +1,13 @@
 package yardlight.escalation;
 
 import java.time.Instant;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.AlarmState;
 import yardlight.escalation.ladder.Callout;
@@ -72,6 +76,40 @@ final class Endings {
         draft.put(new Callout.Ended(callout.facts(), callout.place(), wasDue, reason, draft.now()));
         draft.log(callout.facts(), "ended: " + reason);
         notices.over(callout, false);
+    }
+
+    /**
+     * Some of these alarms wait in another callout now, or were answered with it. One that climbed its whole ladder for them in vain
+     * has nothing left to wait for, unless it has an alarm of its own still.
+     *
+     * @param before as they were
+     */
+    void left(Collection<Alarm> before) {
+        var joined = new LinkedHashMap<String, String>();
+        for (Alarm was : before) {
+            Optional<Callout> next = draft.alarm(was.key()).callout().flatMap(draft::callout);
+            was.callout()
+                    .flatMap(draft::callout)
+                    .filter(callout -> callout.kind() == Callout.Kind.EXHAUSTED)
+                    .filter(callout -> next.filter(other -> !other.id().equals(callout.id()))
+                            .isPresent())
+                    .ifPresent(callout -> joined.put(callout.id(), left(callout, next.orElseThrow(), was)));
+        }
+        joined.forEach(
+                (id, reason) -> draft.callout(id).filter(draft::over).ifPresent(callout -> end(callout, reason)));
+    }
+
+    /** The line of its end is in the record of its first alarm only. */
+    private String left(Callout callout, Callout next, Alarm alarm) {
+        String reason = "joined the callout with code " + next.facts().code();
+        if (!callout.facts().alarms().get(0).equals(alarm.key())) {
+            draft.log(
+                    Entry.What.CALLOUT,
+                    Map.of("site", alarm.key().site(), "callout", callout.id(), "alarm", alarm.id()),
+                    "callout " + callout.facts().code() + " ended for "
+                            + alarm.key().local() + ": " + reason);
+        }
+        return reason;
     }
 
     private void finish(Callout callout, Optional<String> answeredBy) {

@@ -44,7 +44,22 @@ final class CausePromises {
             if (alarm.state() == AlarmState.UNACKNOWLEDGED) {
                 oneCallout(alarm);
             }
+            was.callout()
+                    .filter(left -> was.occurrence() == alarm.occurrence())
+                    .filter(left ->
+                            alarm.callout().filter(now -> !now.equals(left)).isPresent())
+                    .map(callouts::get)
+                    .ifPresent(left -> holds(goesOn(left), "what joined another callout leaves none behind", left));
         }
+    }
+
+    /** Whether it is not exhausted, or has an alarm of its own still. */
+    private boolean goesOn(Callout left) {
+        return left.kind() != Callout.Kind.EXHAUSTED
+                || left.facts().alarms().stream()
+                        .map(alarms::get)
+                        .anyMatch(other -> other != null
+                                && other.callout().filter(left.id()::equals).isPresent());
     }
 
     /** Somebody who has just answered its last flutter is not asked again. */

@@ -216,25 +216,6 @@ class OneCauseOneCalloutScenarioTest {
     }
 
     @Test
-    void after_a_ladder_that_nobody_answered_the_next_one_takes_along_what_waits() {
-        Night night = new Night(theSetup())
-                .active("2026-11-25T02:13", HIGH)
-                .run("2026-11-25T05:00")
-                .active("2026-11-25T05:10", RISING)
-                .run("2026-11-25T05:11");
-
-        List<Callout> callouts = List.copyOf(night.picture().callouts());
-        assertThat(callouts).hasSize(2);
-        assertThat(callouts.get(0))
-                .isInstanceOfSatisfying(
-                        Callout.Ended.class,
-                        ended -> assertThat(ended.reason()).isEqualTo("joined the callout with code 48"));
-        assertThat(callouts.get(1).facts().alarms()).containsExactly(HIGH, RISING);
-        assertThat(night.texts().get(night.texts().size() - 1).words())
-                .isEqualTo("MESA 9 WATER TANK HIGH 2:13 AM. Reply OK 48");
-    }
-
-    @Test
     void another_direction_is_another_cause() {
         Night night = new Night(theSetup())
                 .active("2026-11-25T02:13", HIGH)

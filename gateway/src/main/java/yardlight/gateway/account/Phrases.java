@@ -42,7 +42,7 @@ final class Phrases {
                 phrase("callout \\d+ takes in \\S+/(\\S+)", m -> say("takes-in", telling.condition(m.group(1)))),
                 // Whoever answered has a line of their own.
                 phrase("callout \\d+ answered by .*", m -> Optional.of("")),
-                phrase("callout \\d+ ended: (.*)", m -> say("ended", telling.reason(m.group(1)))),
+                phrase("callout \\d+ ended(?: for \\S+)?: (.*)", m -> say("ended", telling.reason(m.group(1)))),
                 phrase("callout \\d+ goes on, the alarm is back", m -> say("back")),
                 phrase("callout \\d+ goes on at once: .*", m -> say("at-once")),
                 phrase("callout \\d+ held until (\\S+): .*", m -> say("held", time(m.group(1)))),

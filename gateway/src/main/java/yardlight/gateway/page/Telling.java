@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import yardlight.db.alarm.RecordedCallout;
 import yardlight.db.alarm.RecordedNotice;
 import yardlight.escalation.alarm.Alarm;
@@ -17,6 +19,8 @@ import yardlight.escalation.notice.Purpose;
  * else: the words are in {@code words/alarm}.
  */
 public record Telling(Tongue tongue, Names names, Clockface clock) {
+
+    private static final Pattern JOINED = Pattern.compile("joined the callout with code (\\d+)");
 
     /** {@code Nobody has it}. */
     public String standing(Alarm alarm) {
@@ -89,6 +93,10 @@ public record Telling(Tongue tongue, Names names, Clockface clock) {
 
     /** Why a callout ended; in the engine's own words where there are no others. */
     public String reason(String words) {
+        Matcher joined = JOINED.matcher(words);
+        if (joined.matches()) {
+            return tongue.say("reason.joined", joined.group(1));
+        }
         return sayOr("reason." + words.toLowerCase(Locale.ROOT).replace(' ', '-'), words);
     }
 

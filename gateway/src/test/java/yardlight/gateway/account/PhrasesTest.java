@@ -67,6 +67,8 @@ class PhrasesTest {
                 .contains("Ana Ruelas se encarga, contestó por el enlace");
         assertThat(said(Tongues.SPANISH, "callout 47 ended: returned to normal"))
                 .contains("Ya no se llama: volvió a la normalidad");
+        assertThat(said(Tongues.SPANISH, "callout 47 ended for water-tank/high: joined the callout with code 48"))
+                .contains("Ya no se llama: sigue en la llamada con el número 48");
     }
 
     @Test
@@ -78,7 +80,7 @@ class PhrasesTest {
     /** What the engine writes in a night in which about everything happens to alarms; a new sentence has to be put here. */
     @Test
     void understand_whatever_the_engine_writes_of_alarms_and_calls() {
-        List<Entry> written = List.of(eventful(), silent(), unanswered(), worse()).stream()
+        List<Entry> written = List.of(eventful(), silent(), unanswered(), worse(), joining()).stream()
                 .flatMap(night -> night.log().stream())
                 .filter(entry -> Set.of(Entry.What.ALARM, Entry.What.ANSWER, Entry.What.CALLOUT)
                                 .contains(entry.what())
@@ -127,6 +129,17 @@ class PhrasesTest {
                 .stimulus("2026-11-25T02:02", new Stimulus.Acknowledge(TANK, "ben", "page", Optional.empty()))
                 .active("2026-11-25T02:03", new AlarmKey("mesa-9", "water-tank", "high"), Priority.HIGH)
                 .run("2026-11-25T03:00");
+    }
+
+    private static Night joining() {
+        var high = new AlarmKey("mesa-9", "water-tank", "high");
+        var rising = new AlarmKey("mesa-9", "water-tank", "rising-fast");
+        return new Night(Fixtures.theSetup())
+                .active("2026-11-25T02:00", high, Priority.HIGH)
+                .active("2026-11-25T02:01", rising, Priority.HIGH)
+                .run("2026-11-25T05:00")
+                .active("2026-11-25T05:10", new AlarmKey("mesa-9", "water-tank", "high-high"), Priority.HIGH)
+                .run("2026-11-25T05:11");
     }
 
     private static Night silent() {
