@@ -9,18 +9,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import javax.sql.DataSource;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.springframework.beans.factory.config.BeanPostProcessor;
-import org.springframework.boot.test.context.TestConfiguration;
-import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Import;
 import org.springframework.http.HttpMethod;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.PreparedStatementSetter;
 import org.springframework.test.context.TestPropertySource;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
-import yardlight.db.CountingDataSource;
 import yardlight.db.columns.AlarmColumns;
 import yardlight.db.columns.BoxColumns;
 import yardlight.db.columns.CalloutColumns;
@@ -39,12 +35,14 @@ import yardlight.escalation.notice.NoticeState;
 import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
+import yardlight.gateway.CountedQueries;
 import yardlight.gateway.Doors;
 import yardlight.gateway.GatewayTest;
 import yardlight.gateway.TestGateway;
 
 /** The first page of an operator with five hundred sites. */
 @GatewayTest
+@Import(CountedQueries.class)
 @TestPropertySource(properties = "spring.datasource.url=jdbc:h2:mem:many;DB_CLOSE_DELAY=-1")
 class ManySitesTest {
 
@@ -57,26 +55,6 @@ class ManySitesTest {
     private static final int PATIENCE = 4;
 
     private static final int MOST_BYTES = 100_000;
-
-    @TestConfiguration(proxyBeanMethods = false)
-    static class Counted {
-
-        static CountingDataSource counting;
-
-        @Bean
-        static BeanPostProcessor counter() {
-            return new BeanPostProcessor() {
-                @Override
-                public Object postProcessAfterInitialization(Object bean, String name) {
-                    if (!(bean instanceof DataSource source) || !name.equals("dataSource")) {
-                        return bean;
-                    }
-                    counting = new CountingDataSource(source);
-                    return counting.proxy();
-                }
-            };
-        }
-    }
 
     private final Doors doors;
     private final JdbcTemplate jdbc;
@@ -124,9 +102,7 @@ class ManySitesTest {
     private long queries(int sites, int alarms) {
         sites(sites, alarms);
         page();
-        long before = Counted.counting.mine();
-        page();
-        return Counted.counting.mine() - before;
+        return CountedQueries.during(this::page);
     }
 
     /** The median of what nine calls took, after as many that nobody looks at. */
