@@ -16,7 +16,10 @@ import yardlight.escalation.trend.Series;
 import yardlight.escalation.trend.Trend;
 import yardlight.escalation.wording.Circumstance.Stands;
 
-/** Whether a pump that runs less than usual does not run at all, and what the rest of the site says of why. */
+/**
+ * Whether a pump that runs less than usual does not run at all, and what the rest of the site says of why. The shares of a tank are
+ * common practice, no source.
+ */
 final class Standstill {
 
     /** A level by so much of the tank above that at which the pump came on is one at which it should run. */

@@ -16,6 +16,7 @@ public record Advice(Performance.Frequent frequent, OnDelays.Effect effect) {
     /** As much of the load as the ten most frequent may be together. */
     private static final double MUCH = 0.05;
 
+    /** Fewer tell nothing of the next ones. Common practice, no source. */
     private static final int FEW = 5;
 
     /** For those of the most frequent that are much of the load and came often enough to tell; the most frequent first. */

@@ -20,7 +20,7 @@ final class EnglishConditions {
             Map.entry("runs-more", "RUNS MORE"),
             Map.entry("running-without-effect", "RUNS IN VAIN"),
             Map.entry("falling-without-pump", "FALLS, PUMP OFF"));
-    /** What some of them may mean. */
+    /** What some of them may mean: common practice, no source. */
     static final Map<String, String> MEANINGS = Map.of(
             "runs-less", "Less fluid may come in: a well off or a leak",
             "runs-more", "The pump may be wearing",

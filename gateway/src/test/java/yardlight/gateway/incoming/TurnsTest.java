@@ -14,21 +14,21 @@ class TurnsTest {
     @Test
     void end_for_who_is_answered_again_and_again_and_for_nobody_else() {
         for (int i = 0; i < Turns.MOST; i++) {
-            assertThat(turns.take("mail/ana@example.org", NOW)).isTrue();
+            assertThat(turns.take("mail/ana@ranch.example", NOW)).isTrue();
         }
 
-        assertThat(turns.take("mail/ana@example.org", NOW)).isFalse();
-        assertThat(turns.take("mail/ben@example.org", NOW)).isTrue();
+        assertThat(turns.take("mail/ana@ranch.example", NOW)).isFalse();
+        assertThat(turns.take("mail/ben@ranch.example", NOW)).isTrue();
     }
 
     @Test
     void begin_anew_after_a_while() {
         for (int i = 0; i < Turns.MOST; i++) {
-            turns.take("mail/ana@example.org", NOW);
+            turns.take("mail/ana@ranch.example", NOW);
         }
 
-        assertThat(turns.take("mail/ana@example.org", NOW.plus(Turns.WITHIN))).isFalse();
-        assertThat(turns.take("mail/ana@example.org", NOW.plus(Turns.WITHIN).plusMillis(1)))
+        assertThat(turns.take("mail/ana@ranch.example", NOW.plus(Turns.WITHIN))).isFalse();
+        assertThat(turns.take("mail/ana@ranch.example", NOW.plus(Turns.WITHIN).plusMillis(1)))
                 .isTrue();
     }
 }

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 import yardlight.escalation.setup.Away;
 
 /**
- * Examples of RFC 5545, written down from memory, and a calendar that ical4j 4.4.0 wrote: what we read of them is what the
- * standard says they mean.
+ * Rules and dates of examples in RFC 5545, written down from memory and with names of our own, and a calendar that ical4j 4.4.0
+ * wrote: what we read of them is what the standard says they mean.
  */
 class VacationAgainstTest {
 
@@ -24,10 +24,10 @@ class VacationAgainstTest {
     /** RFC 5545 3.6.1, the anniversary: every year on November 2. */
     private static final String ANNIVERSARY = """
             BEGIN:VEVENT
-            UID:19970901T130000Z-123403@example.com
+            UID:anniversary@ranch.example
             DTSTAMP:19970901T130000Z
             DTSTART;VALUE=DATE:19971102
-            SUMMARY:Our Blissful Anniversary
+            SUMMARY:Anniversary of the ranch
             TRANSP:TRANSPARENT
             CLASS:CONFIDENTIAL
             CATEGORIES:ANNIVERSARY,PERSONAL,SPECIAL OCCASION
@@ -35,14 +35,14 @@ class VacationAgainstTest {
             END:VEVENT
             """;
 
-    /** RFC 5545 3.6.1, the festival: from June 28 to July 8, 2007, both included. */
-    private static final String FESTIVAL = """
+    /** RFC 5545 3.6.1, one of several days: from June 28 to July 8, 2007, both included. */
+    private static final String FAIR = """
             BEGIN:VEVENT
-            UID:20070423T123432Z-541111@example.com
+            UID:fair@ranch.example
             DTSTAMP:20070423T123432Z
             DTSTART;VALUE=DATE:20070628
             DTEND;VALUE=DATE:20070709
-            SUMMARY:Festival International de Jazz de Montreal
+            SUMMARY:Fair of the lower river
             TRANSP:TRANSPARENT
             END:VEVENT
             """;
@@ -53,13 +53,13 @@ class VacationAgainstTest {
                 .containsExactly(new Away(
                         LocalDateTime.parse("2007-11-02T00:00"),
                         LocalDateTime.parse("2007-11-03T00:00"),
-                        "Our Blissful Anniversary",
+                        "Anniversary of the ranch",
                         true));
     }
 
     @Test
-    void the_festival_goes_up_to_the_day_before_its_end() {
-        assertThat(read(FESTIVAL, Instant.parse("2007-06-01T00:00:00Z")))
+    void the_fair_goes_up_to_the_day_before_its_end() {
+        assertThat(read(FAIR, Instant.parse("2007-06-01T00:00:00Z")))
                 .extracting(one -> one.from() + "/" + one.to())
                 .containsExactly("2007-06-28T00:00/2007-07-09T00:00");
     }
@@ -91,8 +91,8 @@ class VacationAgainstTest {
     /** Read and written again by ical4j, so that escaping and folding are its own. */
     @Test
     void what_ical4j_wrote_is_read_as_it_was_meant() throws Exception {
-        String lengthened = FESTIVAL.replace(
-                "de Jazz de Montreal", "de Jazz de Montréal\\, con señal\\; " + "muy largo ".repeat(12));
+        String lengthened =
+                FAIR.replace("of the lower river", "del río de abajo\\, con señal\\; " + "muy largo ".repeat(12));
 
         String written = new CalendarBuilder()
                 .build(new StringReader(calendar(lengthened)))
@@ -103,7 +103,7 @@ class VacationAgainstTest {
                         .away())
                 .singleElement()
                 .satisfies(one -> {
-                    assertThat(one.words()).startsWith("Festival International de Jazz de Montréal, con señal; muy");
+                    assertThat(one.words()).startsWith("Fair del río de abajo, con señal; muy");
                     assertThat(one.to()).isEqualTo("2007-07-09T00:00");
                 });
     }
