@@ -1,5 +1,8 @@
 package yardlight.escalation.heartbeat;
 
+import java.util.Locale;
+import java.util.Optional;
+
 /**
  * Something that tells the causes of a silence apart, with how likely it is to be seen if the power is off, if the link is
  * down, and if it is the box itself. The three numbers are common practice, no source; what comes of them is held against a
@@ -37,6 +40,8 @@ public enum Clue {
     /** Back, and its uptime ran through. */
     RAN_ON(0.002, 0.97, 0.02, "box %s ran on through the silence");
 
+    private static final String GAP = "%s";
+
     private final double power;
     private final double link;
     private final double box;
@@ -67,7 +72,26 @@ public enum Clue {
         return box;
     }
 
+    /** By which other languages have its words. */
+    String code() {
+        return "clue." + name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
     String words(String about) {
-        return words.replace("%s", about).replace("  ", " ");
+        return words.replace(GAP, about).replace("  ", " ");
+    }
+
+    /** What these words of it are about; empty when they are not its own. */
+    Optional<String> about(String said) {
+        int at = words.indexOf(GAP);
+        if (at < 0) {
+            return Optional.of("").filter(any -> said.equals(words));
+        }
+        String before = words.substring(0, at);
+        String after = words.substring(at + GAP.length());
+        return Optional.of(said)
+                .filter(all -> all.length() > before.length() + after.length())
+                .filter(all -> all.startsWith(before) && all.endsWith(after))
+                .map(all -> all.substring(before.length(), all.length() - after.length()));
     }
 }

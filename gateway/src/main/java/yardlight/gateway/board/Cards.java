@@ -5,6 +5,7 @@ import yardlight.db.alarm.RecordedAlarm;
 import yardlight.db.alarm.RecordedCallout;
 import yardlight.db.alarm.RecordedNotice;
 import yardlight.escalation.alarm.Alarm;
+import yardlight.gateway.page.Reasons;
 import yardlight.gateway.page.Telling;
 
 /** Puts the alarms of one site into words. */
@@ -26,7 +27,10 @@ final class Cards {
                 telling.standing(alarm),
                 telling.reading(alarm),
                 since(alarm),
-                alarm.measured().text().orElse(""),
+                alarm.measured()
+                        .text()
+                        .map(text -> Reasons.of(text, telling.tongue()))
+                        .orElse(""),
                 recorded.callout().map(Telling::said).orElse(""),
                 recorded.callout().map(telling::next).orElse(""),
                 recorded.callout().map(this::sayings).orElse(List.of()));

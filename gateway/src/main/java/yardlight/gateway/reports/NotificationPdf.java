@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import yardlight.escalation.alarm.Priority;
 import yardlight.gateway.page.Clockface;
 import yardlight.gateway.page.Names;
+import yardlight.gateway.page.Reasons;
 import yardlight.gateway.page.Telling;
 import yardlight.gateway.page.Tongue;
 import yardlight.gateway.paper.Paper;
@@ -98,7 +99,7 @@ final class NotificationPdf {
         String unit = one.unit().map(text -> " " + text).orElse("");
         one.value().ifPresent(value -> facts.add(value.toPlainString() + unit));
         one.limit().ifPresent(limit -> facts.add(tongue.say("limit", limit.toPlainString() + unit)));
-        one.text().ifPresent(facts::add);
+        one.text().map(text -> Reasons.of(text, tongue)).ifPresent(facts::add);
         one.box().ifPresent(box -> facts.add(tongue.say("story.box", box)));
         facts.add(tongue.say("reports.id", one.alarm()));
         facts.add(tongue.say("reports.zone", one.zone()));

@@ -109,12 +109,12 @@ class SilencesPage {
         String since = clockface.read(absence.since());
         String when = absence.endedAt()
                 .map(end -> tongue.say("silences.over", since, clockface.read(end)))
-                .orElse(tongue.say("silences.lasts", since, Clockface.ago(absence.since(), now)));
+                .orElse(tongue.say("silences.lasts", since, clockface.ago(absence.since())));
         var reasons = new ArrayList<String>();
         if (absence.told() != absence.verdict()) {
             reasons.add(tongue.say("silences.told", spoken(absence.told(), tongue)));
         }
-        reasons.addAll(absence.judgement().reasons());
+        absence.judgement().evidence().values().forEach(one -> reasons.add(tongue.say(one.sentence())));
         String share = absence.members().size() == 1
                 ? ""
                 : ", "

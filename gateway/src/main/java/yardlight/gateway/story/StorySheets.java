@@ -139,7 +139,7 @@ class StorySheets {
                 tongue.say("story.verdict." + absence.verdict().condition(), Long.toString(percent)),
                 absence.told() == absence.verdict() ? "" : tongue.say("story.first-told", told),
                 absence.judgement().evidence().values().stream()
-                        .map(one -> tongue.say("clue." + one.clue().name(), one.about()))
+                        .map(one -> tongue.say(one.sentence()))
                         .toList());
     }
 

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Properties;
@@ -17,12 +18,14 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.springframework.context.support.ResourceBundleMessageSource;
 import yardlight.escalation.alarm.AlarmState;
+import yardlight.escalation.heartbeat.Clue;
+import yardlight.escalation.heartbeat.Evidence;
 import yardlight.escalation.sentence.Sentence;
 
 /** What the rules and the doors say, in both languages. */
 class SentencesTest {
 
-    private static final Locale SPANISH = Locale.forLanguageTag("es");
+    private static final Locale SPANISH = Locales.SPANISH;
     private static final Pattern CODE = Pattern.compile("Sentence\\.of\\(\\s*\"([a-z][a-z.-]*[a-z])\"");
     private static final Pattern RULE = Pattern.compile("\"(must\\.[a-z-]+)\"");
 
@@ -71,6 +74,12 @@ class SentencesTest {
         }
         for (AlarmState state : AlarmState.values()) {
             asked.add("said.cannot.1." + state.word());
+        }
+
+        for (Clue clue : Clue.values()) {
+            List<String> abouts = clue.name().endsWith("QUIET") ? List.of("1 box", "2 boxes") : List.of("wells");
+            abouts.forEach(about -> asked.add("said."
+                    + new Evidence(clue, Instant.EPOCH, about).sentence().code()));
         }
 
         assertThat(asked).hasSizeGreaterThan(25);

@@ -3,6 +3,7 @@ package yardlight.gateway.silence;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -16,6 +17,8 @@ import yardlight.db.columns.AbsenceColumns;
 import yardlight.db.columns.AbsenceColumns.Placed;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.heartbeat.Absence;
+import yardlight.escalation.heartbeat.Clue;
+import yardlight.escalation.heartbeat.Evidence;
 import yardlight.escalation.heartbeat.Judgement;
 import yardlight.escalation.heartbeat.Path;
 import yardlight.escalation.heartbeat.Verdict;
@@ -49,7 +52,7 @@ class SilencesPageTest {
                 FOUND,
                 new TreeMap<>(Map.of("mesa-9-box", member)),
                 Verdict.SILENT,
-                Judgement.NOTHING_KNOWN,
+                Judgement.by(List.of(new Evidence(Clue.LINK_LIVES, FOUND, "pico-2-box"))),
                 member.back());
         PreparedStatementSetter row =
                 statement -> AbsenceColumns.TABLE.bindInsert(statement, new Placed(absence, false));
@@ -68,5 +71,18 @@ class SilencesPageTest {
                 .bodyText()
                 .contains("How the deadlines did")
                 .contains("mesa-9-box, November 2026: alarms 1, of them wrong 1, found after 130 s");
+    }
+
+    @Test
+    void says_why_in_the_language_of_the_reader() {
+        assertThat(doors.as("reader", HttpMethod.GET, "/silences").exchange())
+                .bodyText()
+                .contains("box pico-2-box speaks over the same link");
+        assertThat(doors.as("reader", HttpMethod.GET, "/silences")
+                        .header("Accept-Language", "es-MX")
+                        .exchange())
+                .bodyText()
+                .contains("la caja pico-2-box habla por el mismo enlace")
+                .doesNotContain("same link");
     }
 }
