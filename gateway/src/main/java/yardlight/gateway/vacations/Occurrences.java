@@ -155,7 +155,8 @@ record Occurrences(VEvent event, boolean floating, TimeZone counted, TemporalAmo
         return from.isBefore(to) ? Optional.of(new Away(from, to, words(), true)) : Optional.empty();
     }
 
-    private String words() {
+    /** What it is called, cut where that is long; may be empty. */
+    String words() {
         String summary = event.getSummary() == null || event.getSummary().getValue() == null
                 ? ""
                 : event.getSummary().getValue();

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -37,12 +38,13 @@ record VacationFile(ZoneId zone, Instant now) {
     /**
      * What there is in it.
      *
+     * @param left what the events are called whose rules are more than is followed here; the others are taken over
      * @param fault why it cannot be taken over; then there is nothing
      */
-    record Found(List<Away> away, Optional<Sentence> fault) {
+    record Found(List<Away> away, List<String> left, Optional<Sentence> fault) {
 
         private static Found fault(Sentence why) {
-            return new Found(List.of(), Optional.of(why));
+            return new Found(List.of(), List.of(), Optional.of(why));
         }
     }
 
@@ -52,29 +54,36 @@ record VacationFile(ZoneId zone, Instant now) {
             return Found.fault(Sentence.of("vacations.no-calendar", "there is no calendar in it"));
         }
         List<VEvent> events = calendar.get().getEvents();
-        if (events.size() > MOST_EVENTS) {
-            return Found.fault(Sentence.of(
-                    "vacations.many-events", "it must have at most " + MOST_EVENTS + " events", MOST_EVENTS));
-        }
+        return events.size() > MOST_EVENTS
+                ? Found.fault(Sentence.of(
+                        "vacations.many-events", "it must have at most " + MOST_EVENTS + " events", MOST_EVENTS))
+                : read(events, timezones(calendar.get()));
+    }
+
+    private Found read(List<VEvent> events, TimezoneInfo zones) {
         var away = new LinkedHashSet<Away>();
+        var left = new ArrayList<Occurrences>();
         Map<String, Set<Instant>> moved = moved(events);
         for (VEvent event : events) {
-            Optional<Occurrences> occurrences = Occurrences.of(event, timezones(calendar.get()), zone);
-            Optional<Sentence> fault = occurrences.flatMap(Occurrences::fault);
-            if (fault.isPresent()) {
-                return Found.fault(fault.get());
-            }
-            occurrences.ifPresent(
-                    one -> away.addAll(one.between(now, now.plus(AHEAD), moved.getOrDefault(uid(event), Set.of()))));
+            Optional<Occurrences> occurrences = Occurrences.of(event, zones, zone);
+            occurrences.filter(one -> one.fault().isPresent()).ifPresent(left::add);
+            occurrences
+                    .filter(one -> one.fault().isEmpty())
+                    .ifPresent(one ->
+                            away.addAll(one.between(now, now.plus(AHEAD), moved.getOrDefault(uid(event), Set.of()))));
             if (away.size() > MOST_AWAY) {
                 return Found.fault(
                         Sentence.of("vacations.many", "it must have at most " + MOST_AWAY + " times away", MOST_AWAY));
             }
         }
+        if (away.isEmpty() && !left.isEmpty()) {
+            return Found.fault(left.get(0).fault().orElseThrow());
+        }
         List<Away> sorted = away.stream()
                 .sorted(Comparator.comparing(Away::from).thenComparing(Away::to))
                 .toList();
-        return new Found(sorted, Optional.empty());
+        return new Found(
+                sorted, left.stream().map(Occurrences::words).distinct().toList(), Optional.empty());
     }
 
     private static TimezoneInfo timezones(ICalendar calendar) {

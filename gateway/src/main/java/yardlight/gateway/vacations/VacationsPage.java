@@ -44,6 +44,9 @@ class VacationsPage {
     private static final String AWAY = "away";
     private static final String IMPORTED = "imported";
 
+    /** So many of the events that were left out are named. */
+    private static final int MOST_NAMED = 10;
+
     private final Desk desk;
     private final SetupInForce inForce;
     private final MessageSource words;
@@ -59,7 +62,7 @@ class VacationsPage {
 
     @GetMapping(path = "/people/{id}/vacations", produces = "text/html")
     ModelAndView show(@PathVariable String id, Locale locale) {
-        return page(contact(id), "", Optional.empty(), HttpStatus.OK, locale);
+        return page(contact(id), "", List.of(), Optional.empty(), HttpStatus.OK, locale);
     }
 
     /**
@@ -83,13 +86,19 @@ class VacationsPage {
         } else if (text.length() > VacationFile.MOST_BYTES) {
             fault = Optional.of(why(Outside.Why.TOO_LONG));
         }
+        List<String> left = List.of();
         if (fault.isEmpty()) {
             var found = new VacationFile(contact.zone(), clock.instant()).read(calendar);
             fault = found.fault().or(() -> save(id, found.away(), login.getName()));
+            left = found.left();
         }
-        return fault.isPresent()
-                ? page(contact, address, fault, HttpStatus.UNPROCESSABLE_CONTENT, locale)
-                : new ModelAndView(back());
+        if (fault.isPresent()) {
+            return page(contact, address, List.of(), fault, HttpStatus.UNPROCESSABLE_CONTENT, locale);
+        }
+        // What was left out is said once: it is not kept.
+        return left.isEmpty()
+                ? new ModelAndView(back())
+                : page(contact(id), "", left, Optional.empty(), HttpStatus.OK, locale);
     }
 
     @PostMapping("/people/{id}/vacations/off")
@@ -97,7 +106,7 @@ class VacationsPage {
         Contact contact = contact(id);
         Optional<Sentence> fault = save(id, List.of(), login.getName());
         return fault.isPresent()
-                ? page(contact, "", fault, HttpStatus.UNPROCESSABLE_CONTENT, locale)
+                ? page(contact, "", List.of(), fault, HttpStatus.UNPROCESSABLE_CONTENT, locale)
                 : new ModelAndView(back());
     }
 
@@ -151,7 +160,12 @@ class VacationsPage {
     }
 
     private ModelAndView page(
-            Contact contact, String address, Optional<Sentence> fault, HttpStatus status, Locale locale) {
+            Contact contact,
+            String address,
+            List<String> left,
+            Optional<Sentence> fault,
+            HttpStatus status,
+            Locale locale) {
         var clockface = new Clockface(contact.zone(), clock.instant(), locale);
         var tongue = new Tongue(words, locale);
         var page = new ModelAndView("vacations");
@@ -159,6 +173,13 @@ class VacationsPage {
         return page.addObject("id", contact.id())
                 .addObject("name", contact.name())
                 .addObject("address", address)
+                .addObject(
+                        "left",
+                        left.stream()
+                                .limit(MOST_NAMED)
+                                .map(name -> name.isEmpty() ? tongue.say("vacations.nameless") : name)
+                                .toList())
+                .addObject("more", Math.max(0, left.size() - MOST_NAMED))
                 .addObject(
                         "fault",
                         fault.map(why -> Sentences.say(why, words, locale)).orElse(""))

@@ -68,6 +68,8 @@ class FeedIT extends SharedGateway {
             visit.page().getByText("Take over").click();
             visit.page().waitForURL("**/people/ana/vacations");
             assertThat(visit.page().locator("main").textContent()).contains("12:00 AM to ", "Fishing, far out");
+            assertThat(visit.page().locator("#left").textContent())
+                    .contains("a rule that is not followed here", "Crew meeting");
             visit.check("vacations");
 
             visit.page().getByText("Forget what came from a calendar").click();
@@ -109,7 +111,9 @@ class FeedIT extends SharedGateway {
     private static String away() {
         String day = LocalDate.now(ZoneId.of("America/Chicago")).plusDays(20).format(DateTimeFormatter.BASIC_ISO_DATE);
         return "BEGIN:VCALENDAR\nVERSION:2.0\nPRODID:-//Example//EN\nBEGIN:VEVENT\nUID:1\nDTSTAMP:20261101T000000Z\n"
-                + "DTSTART;VALUE=DATE:" + day + "\nSUMMARY:Fishing\\, far out\nEND:VEVENT\nEND:VCALENDAR\n";
+                + "DTSTART;VALUE=DATE:" + day + "\nSUMMARY:Fishing\\, far out\nEND:VEVENT\n"
+                + "BEGIN:VEVENT\nUID:2\nDTSTAMP:20261101T000000Z\nDTSTART;VALUE=DATE:" + day
+                + "\nSUMMARY:Crew meeting\nRRULE:FREQ=MONTHLY;BYDAY=MO;BYSETPOS=-1\nEND:VEVENT\nEND:VCALENDAR\n";
     }
 
     private String make() {

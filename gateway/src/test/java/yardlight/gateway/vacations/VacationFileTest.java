@@ -131,6 +131,20 @@ class VacationFileTest {
     }
 
     @Test
+    void an_event_with_such_a_rule_is_left_out_and_named_and_the_others_are_taken_over() {
+        String elaborate =
+                event("DTSTART;VALUE=DATE:20261201", "SUMMARY:Crew meeting", "RRULE:FREQ=MONTHLY;BYDAY=MO;BYSETPOS=-1");
+        String hourly = event("DTSTART:20261201T000000Z", "DURATION:PT1S", "SUMMARY:Round", "RRULE:FREQ=HOURLY");
+        String vacation = event("DTSTART;VALUE=DATE:20261224", "SUMMARY:Home");
+
+        VacationFile.Found found = quickly(calendar(elaborate.repeat(2) + vacation + hourly));
+
+        assertThat(found.fault()).isEmpty();
+        assertThat(found.away()).extracting(Away::words).containsExactly("Home");
+        assertThat(found.left()).containsExactly("Crew meeting", "Round");
+    }
+
+    @Test
     void a_rule_whose_every_time_is_taken_out_is_none_and_found_so_at_once() {
         assertThat(quickly(calendar(event("DTSTART;VALUE=DATE:20261201", "RRULE:FREQ=DAILY", "EXRULE:FREQ=DAILY")
                                 .repeat(3)))
