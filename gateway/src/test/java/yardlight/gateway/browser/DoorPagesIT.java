@@ -3,6 +3,7 @@ package yardlight.gateway.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
 import com.microsoft.playwright.Page;
+import java.net.URI;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,6 +32,7 @@ class DoorPagesIT extends SharedGateway {
                 hand.open("/me");
                 assertThat(hand.page().locator("h1")).hasText(login);
                 hand.check("me");
+                ownCalendar(hand);
                 hand.open("/silences");
                 hand.check("silences");
                 hand.open("/phone");
@@ -40,6 +42,29 @@ class DoorPagesIT extends SharedGateway {
             owner.open("/logins");
             assertThat(owner.page().locator("main")).containsText(login);
         }
+    }
+
+    /** Ben makes an address of his own, then another one that ends the first, and then there is none. */
+    private void ownCalendar(Visit hand) {
+        hand.page().getByText("Calendar of your turns").click();
+        assertThat(hand.page().locator("main")).containsText("There is no address.");
+        hand.page().getByText("Make an address").click();
+        String first = path(hand);
+        hand.check("own-calendar");
+        org.assertj.core.api.Assertions.assertThat(web.get(first).body()).contains("NAME:Turns of Ben Tully");
+
+        hand.open("/me/calendar").getByText("Make a new address").click();
+        String second = path(hand);
+        org.assertj.core.api.Assertions.assertThat(web.get(first).statusCode()).isEqualTo(404);
+        org.assertj.core.api.Assertions.assertThat(web.get(second).statusCode()).isEqualTo(200);
+
+        hand.page().getByText("Revoke the address").click();
+        assertThat(hand.page().locator("main")).containsText("There is no address.");
+        org.assertj.core.api.Assertions.assertThat(web.get(second).statusCode()).isEqualTo(404);
+    }
+
+    private static String path(Visit visit) {
+        return URI.create(visit.page().locator("p.address").textContent()).getPath();
     }
 
     private static void come(Visit visit, String link, String login) {

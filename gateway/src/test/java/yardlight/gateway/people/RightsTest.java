@@ -144,6 +144,9 @@ class RightsTest {
         decided.put("POST /me/sessions", Who.READER_UP);
         decided.put("GET /join/{token}", Who.ANYBODY);
         decided.put("POST /join/{token}", Who.ANYBODY);
+        decided.put("GET /me/calendar", Who.READER_UP);
+        decided.put("POST /me/calendar", Who.READER_UP);
+        decided.put("POST /me/calendar/off", Who.READER_UP);
         decided.put("GET /me/passkeys", Who.READER_UP);
         decided.put("POST /me/passkeys/remove", Who.READER_UP);
         decided.put("POST /me/passkeys/confirm", Who.READER_UP);
