@@ -3,7 +3,9 @@ package yardlight.db.alarm;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Repository;
@@ -18,6 +20,8 @@ import yardlight.escalation.alarm.AlarmState;
 public class Alarms {
 
     private static final String NEWEST_FIRST = " order by occurred_at desc, id desc";
+    private static final String BY_SITE = "select live_site, state, count(*) as alarms from alarm"
+            + " where live_site > '' and occurrence > 0 group by live_site, state";
 
     private final JdbcTemplate jdbc;
     private final Stories stories;
@@ -50,6 +54,25 @@ public class Alarms {
         return read(" where live_site > '' and occurrence > 0", List.of()).stream()
                 .sorted(MostUrgent.FIRST)
                 .toList();
+    }
+
+    /** What is not normal now at one site, or has an on-delay running, without what was done about it; in no order. */
+    public List<Alarm> currentAt(String site) {
+        return jdbc.query(
+                AlarmColumns.TABLE.select() + " where live_site = ? and occurrence > 0",
+                (rows, n) -> AlarmColumns.read(new Row(rows)),
+                site);
+    }
+
+    /** How many alarms are not normal now, and not withheld from people, at each site that has any. */
+    public Map<String, Long> countedBySite() {
+        var counted = new HashMap<String, Long>();
+        jdbc.query(BY_SITE, rows -> {
+            if (!AlarmColumns.state(rows.getString("state")).withheld()) {
+                counted.merge(rows.getString("live_site"), rows.getLong("alarms"), Long::sum);
+            }
+        });
+        return counted;
     }
 
     /** The newest occurrence of each alarm that a site ever had, without what was done about it. */

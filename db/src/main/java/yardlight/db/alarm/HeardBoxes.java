@@ -9,11 +9,14 @@ import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Repository;
 import yardlight.db.columns.BoxColumns;
 import yardlight.db.columns.Row;
+import yardlight.db.columns.Slices;
 import yardlight.escalation.heartbeat.BoxWatch;
 
 /** When boxes were heard last and what they said. */
 @Repository
 public class HeardBoxes {
+
+    private static final String OF = BoxColumns.TABLE.select() + " where box = any(?)";
 
     private final JdbcTemplate jdbc;
 
@@ -31,12 +34,7 @@ public class HeardBoxes {
 
     /** Those of these boxes that were ever heard, by id. */
     public Map<String, BoxWatch> of(Collection<String> boxes) {
-        return jdbc
-                .query(
-                        BoxColumns.TABLE.select() + " where box = any(?)",
-                        (rows, n) -> BoxColumns.read(new Row(rows)),
-                        (Object) boxes.toArray(String[]::new))
-                .stream()
+        return Slices.query(jdbc, OF, boxes, (rows, n) -> BoxColumns.read(new Row(rows))).stream()
                 .collect(Collectors.toMap(BoxWatch::box, Function.identity()));
     }
 

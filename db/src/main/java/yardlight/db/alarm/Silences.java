@@ -11,6 +11,7 @@ import org.springframework.stereotype.Repository;
 import yardlight.db.columns.AbsenceColumns;
 import yardlight.db.columns.Column;
 import yardlight.db.columns.Row;
+import yardlight.db.columns.Slices;
 import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.heartbeat.Verdict;
 
@@ -26,6 +27,7 @@ public class Silences {
      */
     public record Tally(Verdict told, Verdict settled, long count) {}
 
+    private static final String OF = AbsenceColumns.TABLE.select() + " where alarm = any(?)";
     private static final String TALLY = "select told, verdict, count(*) from silence"
             + " where ended_at is not null and found_at >= ? group by told, verdict order by told, verdict";
 
@@ -37,10 +39,7 @@ public class Silences {
 
     /** The silences of these alarms, by the alarm's id. */
     public Map<String, Absence> of(Collection<String> alarms) {
-        if (alarms.isEmpty()) {
-            return Map.of();
-        }
-        return read(" where alarm = any(?)", (Object) alarms.toArray(String[]::new)).stream()
+        return Slices.query(jdbc, OF, alarms, (rows, n) -> AbsenceColumns.read(new Row(rows))).stream()
                 .collect(Collectors.toMap(Absence::alarm, Function.identity()));
     }
 

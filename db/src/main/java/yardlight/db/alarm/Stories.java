@@ -3,27 +3,33 @@ package yardlight.db.alarm;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.springframework.jdbc.core.JdbcTemplate;
-import org.springframework.jdbc.core.RowMapper;
 import yardlight.db.columns.CalloutColumns;
 import yardlight.db.columns.NoticeColumns;
 import yardlight.db.columns.NoticeColumns.KeptNotice;
 import yardlight.db.columns.Row;
+import yardlight.db.columns.Slices;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.ladder.Callout;
+import yardlight.escalation.notice.Notice;
 
-/** Adds to alarms what was done about them: three queries, however many alarms there are. */
+/** Adds to alarms what was done about them: three queries for each thousand, as {@link Slices} has it. */
 final class Stories {
 
     private static final String CALLOUTS = CalloutColumns.TABLE.select() + " where id = any(?)";
-    private static final String NOTICES = NoticeColumns.TABLE.select()
-            + " where id in (select notice from notice_callout where callout = any(?)) order by queued_at, id";
+    private static final String NOTICES =
+            NoticeColumns.TABLE.select() + " where id in (select notice from notice_callout where callout = any(?))";
     private static final String ATTEMPTS = "select notice, attempted_at, channel, outcome, detail from attempt"
             + " where notice = any(?) order by number";
+
+    private static final Comparator<Notice> OLDEST_FIRST =
+            Comparator.comparing(Notice::queuedAt).thenComparing(Notice::id);
 
     private record OfNotice(String notice, RecordedAttempt attempt) {}
 
@@ -46,10 +52,10 @@ final class Stories {
     }
 
     List<RecordedCallout> callouts(Collection<String> ids) {
-        List<Callout> callouts = query(CALLOUTS, ids, (rows, n) -> CalloutColumns.read(new Row(rows)));
-        List<KeptNotice> notices = query(
-                NOTICES, callouts.stream().map(Callout::id).toList(), (rows, n) -> NoticeColumns.read(new Row(rows)));
-        Map<String, List<OfNotice>> attempts = query(
+        List<Callout> callouts = Slices.query(jdbc, CALLOUTS, ids, (rows, n) -> CalloutColumns.read(new Row(rows)));
+        Collection<KeptNotice> notices = notices(callouts);
+        Map<String, List<OfNotice>> attempts = Slices.query(
+                        jdbc,
                         ATTEMPTS,
                         notices.stream().map(one -> one.notice().id()).toList(),
                         (rows, n) -> attempt(new Row(rows)))
@@ -68,6 +74,18 @@ final class Stories {
                 .toList();
     }
 
+    /** Oldest first. One that tells of several callouts may come with each of them, and counts once. */
+    private Collection<KeptNotice> notices(List<Callout> callouts) {
+        var found = new TreeMap<Notice, KeptNotice>(OLDEST_FIRST);
+        Slices.query(
+                        jdbc,
+                        NOTICES,
+                        callouts.stream().map(Callout::id).toList(),
+                        (rows, n) -> NoticeColumns.read(new Row(rows)))
+                .forEach(one -> found.put(one.notice(), one));
+        return found.values();
+    }
+
     private static RecordedNotice notice(KeptNotice kept, Map<String, List<OfNotice>> attempts) {
         return new RecordedNotice(
                 kept.notice(),
@@ -84,15 +102,5 @@ final class Stories {
                 row.text("notice"),
                 new RecordedAttempt(
                         row.time("attempted_at"), row.text("channel"), row.text("outcome"), row.text("detail")));
-    }
-
-    private <T> List<T> query(String sql, Collection<String> ids, RowMapper<T> mapper) {
-        if (ids.isEmpty()) {
-            return List.of();
-        }
-        return jdbc.query(
-                sql,
-                statement -> statement.setArray(1, statement.getConnection().createArrayOf("varchar", ids.toArray())),
-                mapper);
     }
 }

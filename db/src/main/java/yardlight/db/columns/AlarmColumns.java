@@ -132,7 +132,8 @@ public final class AlarmColumns {
                 row.maybe("words"));
     }
 
-    private static AlarmState state(String word) {
+    /** The state from its column. */
+    public static AlarmState state(String word) {
         return AlarmState.valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_'));
     }
 }

@@ -16,6 +16,7 @@ import yardlight.escalation.reply.Said;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Language;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.setup.Site;
 import yardlight.escalation.setup.Stop;
 import yardlight.escalation.wording.Transliteration;
 import yardlight.gateway.incoming.Asked;
@@ -84,8 +85,7 @@ class Replies implements Asked {
         if (people.isEmpty() || ReplyReader.read(text) instanceof Said.Stop) {
             return true;
         }
-        Set<AlarmKey> stops =
-                Stop.among(alarms.current().stream().map(RecordedAlarm::alarm).toList());
+        Set<AlarmKey> stops = Stop.among(alarms.currentAt(Site.GATEWAY));
         return !new Wish(sender, people, stops, Sentences.in(people.get(0).language())).stopped();
     }
 

@@ -20,7 +20,6 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
 import yardlight.db.alarm.Alarms;
-import yardlight.db.alarm.RecordedAlarm;
 import yardlight.db.proof.KnownLines;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.coverage.Coverage;
@@ -29,6 +28,7 @@ import yardlight.escalation.coverage.Gaps;
 import yardlight.escalation.coverage.TooMuch;
 import yardlight.escalation.proof.LineHealth;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.setup.Site;
 import yardlight.escalation.setup.Stop;
 import yardlight.gateway.problem.Problem;
 import yardlight.gateway.setup.SetupInForce;
@@ -196,6 +196,6 @@ public class Coverages {
     }
 
     private Set<AlarmKey> stops() {
-        return Stop.among(alarms.current().stream().map(RecordedAlarm::alarm).toList());
+        return Stop.among(alarms.currentAt(Site.GATEWAY));
     }
 }

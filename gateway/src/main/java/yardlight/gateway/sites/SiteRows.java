@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import yardlight.db.alarm.Alarms;
 import yardlight.db.alarm.HeardBoxes;
@@ -46,9 +45,7 @@ class SiteRows {
     /** @param part of the name or the id; empty for all */
     List<Row> like(String part, Tongue tongue) {
         Setup setup = inForce.setup();
-        Map<String, Long> current = alarms.current().stream()
-                .filter(one -> !one.alarm().state().withheld())
-                .collect(Collectors.groupingBy(one -> one.alarm().key().site(), Collectors.counting()));
+        Map<String, Long> current = alarms.countedBySite();
         Map<String, BoxWatch> watches = boxes.all();
         String wanted = plain(part);
         return setup.sites().values().stream()

@@ -7,11 +7,11 @@ import java.util.concurrent.Semaphore;
 import java.util.function.Supplier;
 import org.springframework.stereotype.Component;
 import yardlight.db.alarm.Alarms;
-import yardlight.db.alarm.RecordedAlarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.rehearsal.Rehearsal;
 import yardlight.escalation.rehearsal.Unheard;
 import yardlight.escalation.setup.Setup;
+import yardlight.escalation.setup.Site;
 import yardlight.escalation.setup.Stop;
 
 /**
@@ -55,6 +55,6 @@ public class Stage {
     }
 
     private Set<AlarmKey> stops() {
-        return Stop.among(alarms.current().stream().map(RecordedAlarm::alarm).toList());
+        return Stop.among(alarms.currentAt(Site.GATEWAY));
     }
 }
