@@ -29,6 +29,7 @@ public record Entry(What what, Map<String, String> about, String words) {
         SETUP,
         LOGIN,
         RESTORE,
+        MOVE,
         CLOCK,
         SHUT_IN,
         HEAD,

@@ -95,6 +95,7 @@ class ArchitectureTest {
                 "logins",
                 "mail",
                 "modem",
+                "moving",
                 "passkeys",
                 "owner",
                 "paths",

@@ -18,7 +18,7 @@ import java.util.regex.Pattern;
 public final class JarGateway implements AutoCloseable {
 
     private static final Path JAR = Path.of("target", "yardlight.jar");
-    private static final Duration LIMIT = Duration.ofSeconds(120);
+    private static final Duration LIMIT = Duration.ofSeconds(Integer.getInteger("yardlight.jar.seconds", 120));
     private static final int USUAL_HEAP = 128;
     private static final String A_PORT = "--server.port=";
     private static final Pattern PORT = Pattern.compile("Tomcat started on ports? (\\d+)");

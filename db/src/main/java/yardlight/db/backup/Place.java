@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import yardlight.db.disk.Forced;
 import yardlight.db.disk.H2File;
 
 /**
@@ -63,7 +64,7 @@ record Place(Path folder, String name) {
                 Files.move(file(), aside);
             }
             Files.move(copy, file(), StandardCopyOption.ATOMIC_MOVE);
-            sync(folder);
+            Forced.sync(folder);
         }
     }
 
@@ -77,18 +78,6 @@ record Place(Path folder, String name) {
             return lock == null;
         } catch (OverlappingFileLockException e) {
             return true;
-        }
-    }
-
-    /** A folder is opened for reading to have its names synced; Windows has no such thing. */
-    static void sync(Path path) throws IOException {
-        boolean folder = Files.isDirectory(path);
-        if (folder && path.getFileSystem().getSeparator().equals("\\")) {
-            return;
-        }
-        var how = folder ? StandardOpenOption.READ : StandardOpenOption.WRITE;
-        try (FileChannel channel = FileChannel.open(path, how)) {
-            channel.force(true);
         }
     }
 }

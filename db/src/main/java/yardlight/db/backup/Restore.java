@@ -10,6 +10,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Optional;
 import org.springframework.util.FileSystemUtils;
+import yardlight.db.disk.Forced;
 
 /**
  * Puts a backup in place of an H2 database that nobody has open. The backup is unpacked, opened and synced beside it
@@ -67,7 +68,7 @@ public final class Restore {
         }
         var restored = new Restored(place.work(), backup.getFileName().toString(), digest, place.freeAside());
         restored.write();
-        Place.sync(place.copy(place.work()));
+        Forced.sync(place.copy(place.work()));
         FileSystemUtils.deleteRecursively(place.done());
         Files.move(place.work(), place.done(), StandardCopyOption.ATOMIC_MOVE);
         Restored done = restored.movedTo(place.done());

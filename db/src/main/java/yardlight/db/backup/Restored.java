@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import yardlight.db.disk.Forced;
 
 /**
  * A backup that was put in place of the database. It lies beside the database until the next restore, so that the same
@@ -36,7 +37,7 @@ public record Restored(Path folder, String backup, String digest, String aside) 
 
     void write() throws IOException {
         Files.write(folder.resolve(NOTE), List.of(backup, digest, aside));
-        Place.sync(folder.resolve(NOTE));
+        Forced.sync(folder.resolve(NOTE));
     }
 
     Restored movedTo(Path elsewhere) {

@@ -8,6 +8,7 @@ import java.security.KeyPairGenerator;
 import java.security.PrivateKey;
 import java.security.PublicKey;
 import java.security.Signature;
+import java.security.SignatureException;
 import java.security.spec.PKCS8EncodedKeySpec;
 import java.security.spec.X509EncodedKeySpec;
 import java.util.Arrays;
@@ -17,6 +18,9 @@ import java.util.Arrays;
  * byte for its version, a one byte for a tree head, the time in milliseconds, the size, and the root.
  */
 public final class HeadKey {
+
+    /** The name under which the gateways of a database keep theirs. */
+    public static final String NAME = "log-heads";
 
     private static final String ALGORITHM = "Ed25519";
     private static final byte VERSION = 0;
@@ -78,6 +82,20 @@ public final class HeadKey {
             return signature.sign();
         } catch (GeneralSecurityException e) {
             throw new IllegalStateException("a head could not be signed", e);
+        }
+    }
+
+    /** Whether this key signed the head. */
+    public boolean signed(LogHead head, byte[] signature) {
+        try {
+            var check = Signature.getInstance(ALGORITHM);
+            check.initVerify(open);
+            check.update(signed(head));
+            return check.verify(signature);
+        } catch (SignatureException e) {
+            return false;
+        } catch (GeneralSecurityException e) {
+            throw new IllegalStateException("every Java from 15 on has Ed25519", e);
         }
     }
 

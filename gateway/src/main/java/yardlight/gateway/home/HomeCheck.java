@@ -9,15 +9,12 @@ import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.springframework.context.ApplicationContextInitializer;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.core.Ordered;
 import org.springframework.core.env.Environment;
-import org.springframework.core.io.Resource;
-import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
 import yardlight.db.disk.H2File;
+import yardlight.db.moving.SchemaVersion;
 
 /**
  * Looks at the home and reads the H2 file in it, before anybody opens it to write: a file that is damaged, or that a newer
@@ -28,7 +25,6 @@ final class HomeCheck implements ApplicationContextInitializer<ConfigurableAppli
     private static final String READ_ONLY = ";ACCESS_MODE_DATA=r;IFEXISTS=TRUE";
     private static final String NEWEST =
             "select max(cast(\"version\" as integer)) from \"flyway_schema_history\" where \"success\"";
-    private static final Pattern VERSION = Pattern.compile("V(\\d+)__.*");
 
     /** H2's own error codes, as its {@code ErrorCode} documents them; the last two are a table that is not there. */
     private static final int ALREADY_OPEN = 90_020;
@@ -110,10 +106,10 @@ final class HomeCheck implements ApplicationContextInitializer<ConfigurableAppli
                 Statement statement = connection.createStatement();
                 ResultSet rows = statement.executeQuery(NEWEST)) {
             rows.next();
-            if (rows.getInt(1) > newestKnown()) {
+            if (rows.getInt(1) > SchemaVersion.newestKnown()) {
                 throw new HomeTrouble(
                         "The tables of the database are not those of this release: a newer one has used it. They are of"
-                                + " version " + rows.getInt(1) + ", this release knows " + newestKnown()
+                                + " version " + rows.getInt(1) + ", this release knows " + SchemaVersion.newestKnown()
                                 + ". Nothing was changed.",
                         "Start the newest release that has used it, or restore a backup from before.",
                         null);
@@ -143,19 +139,5 @@ final class HomeCheck implements ApplicationContextInitializer<ConfigurableAppli
                 "The database file is damaged or is none, and was not changed: " + file + ": " + trouble.getMessage(),
                 "Put the file aside, and restore the newest backup: docs/operating.md says how.",
                 trouble);
-    }
-
-    private static int newestKnown() {
-        int newest = 0;
-        try {
-            for (Resource migration :
-                    new PathMatchingResourcePatternResolver().getResources("classpath*:db/migration/*/V*.sql")) {
-                Matcher version = VERSION.matcher(String.valueOf(migration.getFilename()));
-                newest = version.matches() ? Math.max(newest, Integer.parseInt(version.group(1))) : newest;
-            }
-        } catch (IOException e) {
-            throw new IllegalStateException("the tables that belong to this release cannot be listed", e);
-        }
-        return newest;
     }
 }

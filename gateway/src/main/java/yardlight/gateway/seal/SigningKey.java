@@ -14,7 +14,7 @@ public class SigningKey {
     private final HeadKey key;
 
     SigningKey(Secrets secrets, InstantSource clock) {
-        this.key = HeadKey.of(secrets.get("log-heads", HeadKey::fresh, clock.instant()));
+        this.key = HeadKey.of(secrets.get(HeadKey.NAME, HeadKey::fresh, clock.instant()));
     }
 
     public SignedHead sign(LogHead head) {
