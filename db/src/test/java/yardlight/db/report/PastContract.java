@@ -6,11 +6,14 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.jdbc.core.JdbcTemplate;
+import yardlight.db.CountingDataSource;
 import yardlight.db.TestDatabase;
 import yardlight.db.journal.Journal;
 import yardlight.db.journal.Sheet;
@@ -25,6 +28,9 @@ import yardlight.escalation.alarm.Measured;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.alarm.Report;
 import yardlight.escalation.performance.PastAlarm;
+import yardlight.escalation.rehearsal.Past;
+import yardlight.escalation.rehearsal.PastDeed;
+import yardlight.escalation.rehearsal.PastText;
 import yardlight.escalation.wording.Links;
 
 /** What reports read of the past, on every database. */
@@ -99,6 +105,54 @@ abstract class PastContract {
         assertThat(texts()).containsExactly(new SentText("ana", "call", "sms-mail", NOW.plusSeconds(7)));
     }
 
+    @Test
+    void a_night_is_remembered_as_it_is_to_be_played_again() {
+        var seasons = new PastSeasons(new JdbcTemplate(source));
+        decide(NOW, reported(Fixtures.TANK, true, NOW));
+        String notice = new JdbcTemplate(source).queryForObject("select id from notice", String.class);
+        decide(NOW.plusSeconds(7), new Stimulus.NoticeFate(notice, 0, Stimulus.Fate.HANDED_OVER, "250 taken"));
+        decide(NOW.plusSeconds(60), new Stimulus.AnswerNotice(notice, "link"));
+        decide(NOW.plusSeconds(90), reported(Fixtures.TANK, false, NOW.plusSeconds(90)));
+        String alarm = "mesa-9.water-tank.high-high.1";
+
+        Past past = seasons.between(Optional.empty(), NOW, NOW.plusSeconds(1), ALL).orElseThrow();
+
+        assertThat(past)
+                .isEqualTo(new Past(
+                        NOW,
+                        NOW.plusSeconds(1),
+                        List.of(
+                                deed(0, alarm, PastDeed.What.BEGAN, ""),
+                                deed(60, alarm, PastDeed.What.ANSWERED, "ana"),
+                                deed(90, alarm, PastDeed.What.ENDED, "")),
+                        List.of(PastText.of(NOW, "ana", "sms-mail", List.of("mesa-9"))),
+                        Map.of(alarm, Priority.HIGH)));
+        assertThat(seasons.between(Optional.of(Set.of("mesa-9")), NOW, NOW.plusSeconds(1), ALL))
+                .contains(past);
+        assertThat(seasons.between(Optional.of(Set.of("draw-2")), NOW, NOW.plusSeconds(1), ALL)
+                        .orElseThrow()
+                        .deeds())
+                .isEmpty();
+        assertThat(seasons.between(Optional.empty(), NOW, NOW.plusSeconds(1), 0)).isEmpty();
+    }
+
+    @Test
+    void three_queries_are_enough_for_any_number_of_nights() {
+        for (int night = 0; night < 5; night++) {
+            decide(NOW.plus(Duration.ofDays(night)), reported(Fixtures.TANK, night % 2 == 0, NOW));
+        }
+        var counting = new CountingDataSource(source);
+
+        var seasons = new PastSeasons(new JdbcTemplate(counting.proxy()));
+        seasons.between(Optional.of(Set.of("mesa-9")), NOW, NOW.plus(Duration.ofDays(9)), ALL);
+
+        assertThat(counting.queries()).isEqualTo(3);
+    }
+
+    private static PastDeed deed(int seconds, String alarm, PastDeed.What what, String by) {
+        return new PastDeed(NOW.plusSeconds(seconds), Fixtures.TANK, alarm, what, by, Duration.ZERO, "");
+    }
+
     private List<AlarmKey> goingOn(Instant at) {
         return alarms.goingOn(Optional.empty(), at.minus(Duration.ofDays(31)), at, ALL).stream()
                 .map(PastAlarm::key)
@@ -117,6 +171,7 @@ abstract class PastContract {
             Sheet sheet = writing.sheet(Fixtures.theSetup());
             Decision decision = new Escalator(Links.NONE, sheet::nextCode).decide(sheet, stimulus, now);
             sheet.apply(decision.changes());
+            writing.log(now, decision.entries());
             writing.commit(sheet, now);
         }
     }

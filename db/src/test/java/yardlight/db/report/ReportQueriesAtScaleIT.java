@@ -16,6 +16,7 @@ import org.springframework.jdbc.core.JdbcTemplate;
 import yardlight.db.TestDatabase;
 import yardlight.db.log.AnswerLines;
 import yardlight.db.log.LogLine;
+import yardlight.escalation.rehearsal.Past;
 
 /**
  * What reports read of a long log: 400 days of 20 sites. How long it takes is printed; {@code -Dyardlight.report.lines}
@@ -61,6 +62,12 @@ class ReportQueriesAtScaleIT {
             return all.size();
         });
 
+        Optional<Past> season = timed(
+                database + ": a season to be played again",
+                () -> new PastSeasons(jdbc)
+                        .between(Optional.empty(), month.minus(Duration.ofDays(60)), month.plus(Duration.ofDays(30)), 5000));
+
+        assertThat(season.orElseThrow().deeds()).hasSizeBetween((int) (alarms * 88 / 400), (int) (alarms * 93 / 400));
         assertThat(answers.values()).hasSameSizeAs(newest).allMatch(lines -> lines.size() == 1);
         assertThat(found).isBetween((int) (alarms * 28 / 400), (int) (alarms * 31 / 400));
         assertThat(texts).isEqualTo((int) alarms);

@@ -190,8 +190,17 @@ public record Notice(
 
     /** Whether it was written when this was known: nobody answers what came after the text that they read. */
     public boolean knows(Alarm alarm) {
-        Instant written = heldUntil.filter(queuedAt::isBefore).orElse(queuedAt);
-        return alarm.receivedAt().filter(written::isBefore).isEmpty();
+        return alarm.receivedAt().filter(written()::isBefore).isEmpty();
+    }
+
+    /** When it was worded: what is held is written when it goes. */
+    public Instant written() {
+        return written(queuedAt, heldUntil);
+    }
+
+    /** The same of one of which no more than this is known. */
+    public static Instant written(Instant queuedAt, Optional<Instant> heldUntil) {
+        return heldUntil.filter(queuedAt::isBefore).orElse(queuedAt);
     }
 
     /** When its carrier should have said what became of it; empty when nothing is expected. */

@@ -148,8 +148,7 @@ public final class Rehearsal {
     }
 
     private void begin(Set<AlarmKey> stops) {
-        List<Alarm> stopped = stops.stream().map(Rehearsal::stopped).toList();
-        simulation.picture().apply(new Changes(stopped, List.of(), List.of(), List.of(), List.of(), Map.of()));
+        simulation.picture().apply(stopped(stops));
         unreachable(stops)
                 .forEach(contact -> lines.add(new Line(
                         question.at(),
@@ -157,20 +156,24 @@ public final class Rehearsal {
                         Optional.of(contact),
                         Optional.empty(),
                         "wants nothing more by any line")));
-        RehearsedShutIn.turnedOn(setup, question).ifPresent(simulation.picture()::apply);
+        RehearsedShutIn.turnedOn(setup, question.key().site(), question.at()).ifPresent(simulation.picture()::apply);
         simulation.watch(this::note);
         var report = new Report(
                 question.key(), Optional.of(BOX), true, question.priority(), Measured.NOTHING, question.at(), true);
         simulation.at(question.at(), new Stimulus.Reported(BOX, List.of(report)));
     }
 
-    private static Alarm stopped(AlarmKey key) {
-        return Alarm.normal(key)
-                .draft()
-                .occurrence(1)
-                .state(AlarmState.ACKNOWLEDGED)
-                .active(true)
-                .done();
+    /** That these lines are stopped, as {@link Stop} has them. */
+    static Changes stopped(Set<AlarmKey> stops) {
+        List<Alarm> stopped = stops.stream()
+                .map(key -> Alarm.normal(key)
+                        .draft()
+                        .occurrence(1)
+                        .state(AlarmState.ACKNOWLEDGED)
+                        .active(true)
+                        .done())
+                .toList();
+        return new Changes(stopped, List.of(), List.of(), List.of(), List.of(), Map.of());
     }
 
     /** Whom the site's ladder would call in vain. */
@@ -187,7 +190,7 @@ public final class Rehearsal {
     }
 
     private void note(Happening happening) {
-        new RehearsedShutIn(setup, BOX).of(happening).ifPresent(asked -> {
+        new RehearsedShutIn(setup, site -> BOX).of(happening).ifPresent(asked -> {
             lines.add(asked.line());
             simulation.at(asked.line().at(), asked.answer());
         });

@@ -1,7 +1,9 @@
 package yardlight.escalation.rehearsal;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import yardlight.escalation.Changes;
 import yardlight.escalation.Stimulus;
 import yardlight.escalation.alarm.AlarmKey;
@@ -17,17 +19,21 @@ import yardlight.escalation.shutin.Terms;
 /**
  * A rung that asks the site to shut in, on paper: as if that were turned on wherever the setup says how, and as if the site
  * confirmed at once.
+ *
+ * @param box that speaks for a site
  */
-record RehearsedShutIn(Setup setup, String box) {
+record RehearsedShutIn(Setup setup, UnaryOperator<String> box) {
+
+    /** By whom an answer to a request counts as acknowledged: no person. */
+    static final String NOBODY = "shut-in";
 
     /** What is noted, and what the site says to it. */
     record Asked(Rehearsal.Line line, Stimulus answer) {}
 
-    static Optional<Changes> turnedOn(Setup setup, Rehearsal.Question question) {
-        String site = question.key().site();
+    static Optional<Changes> turnedOn(Setup setup, String site, Instant at) {
         return setup.site(site)
                 .flatMap(Site::shutIn)
-                .map(terms -> new Consent(terms.words(), "rehearsal", question.at()))
+                .map(terms -> new Consent(terms.words(), "rehearsal", at))
                 .map(consent -> Changes.standings(List.of(Standing.none(site).with(Optional.of(consent)))));
     }
 
@@ -50,12 +56,12 @@ record RehearsedShutIn(Setup setup, String box) {
                         + terms.way().word() + " " + terms.through());
         var report = new Report(
                 new AlarmKey(site, terms.point(), terms.done()),
-                Optional.of(box),
+                Optional.of(box.apply(site)),
                 true,
                 Optional.empty(),
                 Measured.NOTHING,
                 request.askedAt(),
                 false);
-        return new Asked(line, new Stimulus.Reported(box, List.of(report)));
+        return new Asked(line, new Stimulus.Reported(box.apply(site), List.of(report)));
     }
 }

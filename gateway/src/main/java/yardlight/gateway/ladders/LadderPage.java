@@ -15,7 +15,6 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.view.RedirectView;
-import yardlight.gateway.document.Node;
 import yardlight.gateway.edit.Desk;
 import yardlight.gateway.edit.Notes;
 import yardlight.gateway.edit.Part;
@@ -46,19 +45,13 @@ class LadderPage {
     @GetMapping(produces = "text/html")
     String show(
             @PathVariable String id, @RequestParam MultiValueMap<String, String> asked, Model model, Locale locale) {
-        LadderForm form = stored(id).orElseGet(() -> {
+        LadderForm form = sheets.stored(id).orElseGet(() -> {
             if (!asked.containsKey("new")) {
                 throw Problem.notFound("there is no ladder " + id);
             }
             return LadderForm.fresh(id, desk.look().version());
         });
         return page(sheets.sheet(form, Ask.read(asked, sheets.usual(id)), locale, false), model);
-    }
-
-    private Optional<LadderForm> stored(String id) {
-        Desk.Look now = desk.look();
-        Optional<Node.Members> there = now.tree().piece(Part.LADDERS, id).node();
-        return there.map(node -> LadderForm.of(node, id, now.version()));
     }
 
     private String page(LadderForm form, Ask ask, Model model, Locale locale) {
@@ -79,19 +72,13 @@ class LadderPage {
             Model model,
             Locale locale,
             HttpServletRequest request) {
-        LadderForm form = form(id, sent);
+        LadderForm form = sheets.form(id, sent);
         Ask ask = Ask.read(sent, sheets.usual(id));
         if (request.getHeader("HX-Request") == null) {
             return page(form, ask, model, locale);
         }
         model.addAttribute("rehearsal", sheets.rehearsal(form, ask, locale));
         return REHEARSAL;
-    }
-
-    private LadderForm form(String id, MultiValueMap<String, String> sent) {
-        return sent.containsKey(LadderForm.EDITED)
-                ? LadderForm.read(id, sent)
-                : stored(id).orElseThrow(() -> Problem.notFound("there is no ladder " + id));
     }
 
     /** Moves rungs, looks before saving, or saves, as the button says. */
@@ -102,7 +89,7 @@ class LadderPage {
             Model model,
             Locale locale,
             Principal login) {
-        LadderForm form = form(id, sent);
+        LadderForm form = sheets.form(id, sent);
         Ask ask = Ask.read(sent, sheets.usual(id));
         return switch (LadderForm.field(sent, "act")) {
             case "look" -> look(form, ask, model, locale);

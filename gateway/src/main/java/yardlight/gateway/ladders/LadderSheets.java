@@ -7,14 +7,17 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Component;
+import org.springframework.util.MultiValueMap;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.setup.Point;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
+import yardlight.gateway.document.Node;
 import yardlight.gateway.edit.Desk;
 import yardlight.gateway.edit.History;
 import yardlight.gateway.edit.Part;
@@ -24,6 +27,7 @@ import yardlight.gateway.edit.Telling;
 import yardlight.gateway.ladders.LadderSheet.Choice;
 import yardlight.gateway.page.Clockface;
 import yardlight.gateway.page.Tongue;
+import yardlight.gateway.problem.Problem;
 import yardlight.gateway.setup.SetupInForce;
 
 /** Makes the page of one ladder. */
@@ -72,6 +76,24 @@ class LadderSheets {
                 .min(Comparator.comparing((Site site) -> !site.ladder().equals(ladder)))
                 .map(site -> Ask.usual(setup(), site.id(), clock.instant()))
                 .orElseGet(() -> Ask.usual(setup(), "", clock.instant()));
+    }
+
+    /** The form of the ladder that is stored. */
+    Optional<LadderForm> stored(String id) {
+        Desk.Look now = desk.look();
+        Optional<Node.Members> there = now.tree().piece(Part.LADDERS, id).node();
+        return there.map(node -> LadderForm.of(node, id, now.version()));
+    }
+
+    /**
+     * As it was sent; of whoever may not edit the one that is stored.
+     *
+     * @throws Problem 404 when there is none
+     */
+    LadderForm form(String id, MultiValueMap<String, String> sent) {
+        return sent.containsKey(LadderForm.EDITED)
+                ? LadderForm.read(id, sent)
+                : stored(id).orElseThrow(() -> Problem.notFound("there is no ladder " + id));
     }
 
     /** The ladder as it is in the form. */

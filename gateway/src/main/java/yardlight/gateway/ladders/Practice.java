@@ -61,10 +61,19 @@ class Practice {
 
     /** The ladder as it is wanted. */
     Practised play(Piece ladder, Ask ask) {
+        return play(wishes(ladder, ask), ask);
+    }
+
+    /** The setup with the ladder as it is wanted, which nobody stores. */
+    Desk.Trial attempt(Piece ladder, Ask ask) {
+        return desk.attempt(wishes(ladder, ask));
+    }
+
+    private List<Piece> wishes(Piece ladder, Ask ask) {
         var wishes = new ArrayList<Piece>();
         wishes.add(ladder);
         site(ask.site(), ladder.key()).ifPresent(wishes::add);
-        return play(wishes, ask);
+        return wishes;
     }
 
     /** The ladder as it is stored; empty when it is not. */

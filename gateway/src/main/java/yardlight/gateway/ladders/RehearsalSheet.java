@@ -89,7 +89,7 @@ record RehearsalSheet(
         return tongue.say("ladders.line." + line.what(), values.toArray());
     }
 
-    private static String channel(String channel, Tongue tongue) {
+    static String channel(String channel, Tongue tongue) {
         try {
             return tongue.say("ladders.channel." + channel);
         } catch (NoSuchMessageException unnamed) {

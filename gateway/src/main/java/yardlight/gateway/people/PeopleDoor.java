@@ -48,6 +48,9 @@ class PeopleDoor {
     };
 
     /** Pages that change the setup, and the forms that lead there. */
+    /** Past nights tell what people were called at night, as the burden does. */
+    private static final String[] BY_HANDS = {"/sites/*/shut-in", "/ladders/*/nights", "/api/v1/rehearsals/nights"};
+
     private static final String[] SETUP_PAGES = {
         "/new-person",
         "/people/*/edit",
@@ -140,7 +143,7 @@ class PeopleDoor {
                 .hasRole(HAND);
         requests.requestMatchers(KEYS).hasRole(OWNER);
         requests.requestMatchers("/start", "/start/**").hasRole(OWNER);
-        requests.requestMatchers(HttpMethod.POST, "/sites/*/shut-in").hasRole(HAND);
+        requests.requestMatchers(HttpMethod.POST, BY_HANDS).hasRole(HAND);
         requests.requestMatchers(HttpMethod.POST, "/api/v1/alarms/*/reset", "/alarms/*/reset", "/sites/**")
                 .hasRole(OWNER);
         // Rehearsing stores nothing.

@@ -45,7 +45,8 @@ final class QuestionReader {
                 .map(key -> new Rehearsal.Question(key, priority, at, answers));
     }
 
-    private Map<String, Duration> answers(Fields fields) {
+    /** By contact, how long after; {@code answers} of the fields. */
+    Map<String, Duration> answers(Fields fields) {
         var answers = new HashMap<String, Duration>();
         for (Fields answer : fields.objects("answers")) {
             Optional<String> contact = answer.needs("contact", "after")

@@ -54,7 +54,7 @@ public class Stage {
         }
     }
 
-    private Set<AlarmKey> stops() {
+    Set<AlarmKey> stops() {
         return Stop.among(alarms.currentAt(Site.GATEWAY));
     }
 }

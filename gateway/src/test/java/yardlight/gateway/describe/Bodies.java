@@ -64,6 +64,8 @@ final class Bodies {
             object("point*: text", "value*: number", "unit: text", "at: RFC 3339 time");
 
     private static final Map<String, RequestBody> MORE = Map.of(
+            "POST /api/v1/rehearsals/nights",
+            json("from*: RFC 3339 time", "to*: RFC 3339 time", "site: text", "answers: list", "setup: object"),
             "POST /api/v1/alarms/{id}/notes",
             json("note*: text"),
             "POST /api/v1/readings",

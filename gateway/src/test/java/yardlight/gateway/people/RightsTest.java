@@ -75,6 +75,7 @@ class RightsTest {
         decided.put("POST /api/v1/alarms/{id}/notes", Who.HAND_UP);
         decided.put("POST /api/v1/alarms/{id}/reset", Who.OWNER);
         decided.put("POST /api/v1/rehearsals", Who.READER_UP);
+        decided.put("POST /api/v1/rehearsals/nights", Who.HAND_UP);
         decided.put("GET /api/v1/log", Who.READER_UP);
         decided.put("GET /api/v1/log/head", Who.READER_UP);
         decided.put("GET /api/v1/log/proof", Who.READER_UP);
@@ -207,6 +208,7 @@ class RightsTest {
         decided.put("GET /ladders/{id}", Who.READER_UP);
         decided.put("POST /ladders/{id}", Who.OWNER);
         decided.put("POST /ladders/{id}/rehearsal", Who.READER_UP);
+        decided.put("POST /ladders/{id}/nights", Who.HAND_UP);
         decided.put("POST /ladders/{id}/remove", Who.OWNER);
         for (String form : List.of("/reports/%s", "/reports/%s.csv", "/api/v1/reports/%s")) {
             decided.put("GET " + form.formatted("performance"), Who.READER_UP);

@@ -1,0 +1,54 @@
+package yardlight.escalation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import yardlight.escalation.rehearsal.PastNights;
+import yardlight.escalation.rehearsal.Season;
+
+/** A night that was recorded and is played again with the same setup is the same night: that is what a replay is worth. */
+class PastNightsAgainTest {
+
+    private static final int NIGHTS = Integer.getInteger("yardlight.nights.again", 600);
+
+    @Test
+    void a_recorded_night_played_again_with_the_same_setup_sends_the_same_texts_and_gets_the_same_answers() {
+        int texts = 0;
+        int answers = 0;
+        int unanswered = 0;
+        for (long seed = 0; seed < NIGHTS; seed++) {
+            RecordedNight night = new RecordedNight(seed).play();
+            Season really = Season.really(night.past());
+
+            Season again = PastNights.play(night.setup(), night.past(), night.until(), Map.of(), Set.of())
+                    .orElseThrow();
+
+            assertThat(lines(really))
+                    .as("the record of the night of seed " + seed)
+                    .isEqualTo(night.sent());
+            assertThat(again.texts()).as("texts, seed " + seed).isEqualTo(really.texts());
+            assertThat(again.calls()).as("answers, seed " + seed).isEqualTo(really.calls());
+            texts += really.texts().size();
+            answers += (int) really.calls().stream()
+                    .filter(call -> call.by().isPresent())
+                    .count();
+            unanswered += (int)
+                    really.calls().stream().filter(call -> call.by().isEmpty()).count();
+        }
+        System.out.println(NIGHTS + " nights played again: " + texts + " texts, " + answers + " answered, " + unanswered
+                + " unanswered");
+        assertThat(texts).isGreaterThan(10 * NIGHTS);
+        assertThat(answers).isGreaterThan(NIGHTS);
+        assertThat(unanswered).isGreaterThan(NIGHTS);
+    }
+
+    private static List<String> lines(Season season) {
+        return season.texts().stream()
+                .map(text -> text.at() + " " + text.contact())
+                .sorted()
+                .toList();
+    }
+}
