@@ -91,8 +91,7 @@ public class PastSeasons {
 
     /** A bundle has a row for each callout, and is one text. */
     private List<PastText> texts(Optional<Set<String>> sites, Instant from, Instant until) {
-        var values =
-                new ArrayList<Object>(List.of(Column.stored(from), Column.stored(until), Column.stored(from)));
+        var values = new ArrayList<Object>(List.of(Column.stored(from), Column.stored(until), Column.stored(from)));
         var texts = new LinkedHashMap<String, PastText>();
         RowByRow.each(
                 jdbc,

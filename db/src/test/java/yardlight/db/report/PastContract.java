@@ -115,7 +115,8 @@ abstract class PastContract {
         decide(NOW.plusSeconds(90), reported(Fixtures.TANK, false, NOW.plusSeconds(90)));
         String alarm = "mesa-9.water-tank.high-high.1";
 
-        Past past = seasons.between(Optional.empty(), NOW, NOW.plusSeconds(1), ALL).orElseThrow();
+        Past past =
+                seasons.between(Optional.empty(), NOW, NOW.plusSeconds(1), ALL).orElseThrow();
 
         assertThat(past)
                 .isEqualTo(new Past(
@@ -133,7 +134,8 @@ abstract class PastContract {
                         .orElseThrow()
                         .deeds())
                 .isEmpty();
-        assertThat(seasons.between(Optional.empty(), NOW, NOW.plusSeconds(1), 0)).isEmpty();
+        assertThat(seasons.between(Optional.empty(), NOW, NOW.plusSeconds(1), 0))
+                .isEmpty();
     }
 
     @Test

@@ -65,7 +65,11 @@ class ReportQueriesAtScaleIT {
         Optional<Past> season = timed(
                 database + ": a season to be played again",
                 () -> new PastSeasons(jdbc)
-                        .between(Optional.empty(), month.minus(Duration.ofDays(60)), month.plus(Duration.ofDays(30)), 5000));
+                        .between(
+                                Optional.empty(),
+                                month.minus(Duration.ofDays(60)),
+                                month.plus(Duration.ofDays(30)),
+                                5000));
 
         assertThat(season.orElseThrow().deeds()).hasSizeBetween((int) (alarms * 88 / 400), (int) (alarms * 93 / 400));
         assertThat(answers.values()).hasSameSizeAs(newest).allMatch(lines -> lines.size() == 1);

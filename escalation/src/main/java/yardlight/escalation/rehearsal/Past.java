@@ -4,7 +4,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Priority;
 
 /**
@@ -44,6 +47,20 @@ public record Past(
     public int calls() {
         return Stretch.of(this).size();
     }
+
+    /** What is played: that an alarm began which somebody knew of in that very moment called nobody. */
+    List<PastDeed> played() {
+        Set<Moment> known = deeds.stream()
+                .filter(deed -> deed.what() == PastDeed.What.KNOWN)
+                .map(deed -> new Moment(deed.key(), deed.at()))
+                .collect(Collectors.toSet());
+        return deeds.stream()
+                .filter(deed ->
+                        deed.what() != PastDeed.What.BEGAN || !known.contains(new Moment(deed.key(), deed.at())))
+                .toList();
+    }
+
+    private record Moment(AlarmKey key, Instant at) {}
 
     boolean within(Instant at) {
         return !at.isBefore(from) && at.isBefore(to);

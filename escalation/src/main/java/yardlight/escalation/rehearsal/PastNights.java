@@ -17,8 +17,6 @@ import yardlight.escalation.Escalator;
 import yardlight.escalation.Stimulus;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
-import yardlight.escalation.alarm.Measured;
-import yardlight.escalation.alarm.Report;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
 import yardlight.escalation.notice.Purpose;
@@ -89,40 +87,17 @@ public final class PastNights {
         schedule();
     }
 
-    /** What came in one moment from one site came in one go. */
     private void schedule() {
-        record Together(Instant at, String site, Optional<PastDeed> alone) {}
-        var agenda = new LinkedHashMap<Together, List<Report>>();
         Set<PastDeed> answered = new HashSet<>();
         coming.forEach(one -> one.deed().ifPresent(answered::add));
-        for (PastDeed deed : past.deeds()) {
-            boolean plays = past.within(deed.at()) || deed.what() != PastDeed.What.BEGAN;
-            if (deed.reported() && plays) {
-                agenda.computeIfAbsent(
-                                new Together(deed.at(), deed.key().site(), Optional.empty()), any -> new ArrayList<>())
-                        .add(report(deed));
-            } else if (deed.what() != PastDeed.What.ANSWERED
-                    && !answered.contains(deed)
-                    && stimulus(deed).isPresent()) {
-                agenda.put(new Together(deed.at(), deed.key().site(), Optional.of(deed)), List.of());
+        var reports = new PastReports(setup, past);
+        for (PastDeed deed : past.played()) {
+            reports.take(deed);
+            if (deed.what() != PastDeed.What.ANSWERED && !answered.contains(deed)) {
+                stimulus(deed).ifPresent(said -> reports.alone(deed.at(), said));
             }
         }
-        agenda.forEach((when, reports) -> simulation.at(
-                when.at(),
-                when.alone()
-                        .flatMap(PastNights::stimulus)
-                        .orElseGet(() -> new Stimulus.Reported(PastStage.box(when.site()), reports))));
-    }
-
-    private Report report(PastDeed deed) {
-        return new Report(
-                deed.key(),
-                Optional.of(PastStage.box(deed.key().site())),
-                deed.what() == PastDeed.What.BEGAN,
-                Optional.ofNullable(past.priorities().get(deed.alarm())),
-                Measured.NOTHING,
-                deed.at(),
-                false);
+        reports.each(simulation::at);
     }
 
     /** What somebody does. What is answered along with another alarm the engine answers itself. */

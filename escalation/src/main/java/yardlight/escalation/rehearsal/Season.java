@@ -14,9 +14,10 @@ import java.util.Optional;
  */
 public record Season(List<PastText> texts, List<PastCall> calls) {
 
-    /** Of texts: by time, then by contact. */
-    static final Comparator<PastText> IN_ORDER =
-            Comparator.comparing(PastText::at).thenComparing(PastText::contact);
+    /** Of texts: by time, then by contact and sites. */
+    static final Comparator<PastText> IN_ORDER = Comparator.comparing(PastText::at)
+            .thenComparing(PastText::contact)
+            .thenComparing(text -> String.join(" ", text.sites()));
 
     public Season {
         texts = List.copyOf(texts);

@@ -4,11 +4,9 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeSet;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Priority;
@@ -36,8 +34,6 @@ record Stretch(
     /** An alarm that is back unanswered within this time still calls for the same thing. Ours. */
     static final Duration SAME = Duration.ofHours(1);
 
-    private record Moment(AlarmKey key, Instant at) {}
-
     /** How long after they were texted they did it; empty when nobody had texted them. */
     Optional<Duration> after() {
         return told.flatMap(at -> deed.map(done -> Duration.between(at, done.at())));
@@ -64,17 +60,13 @@ record Stretch(
         private final List<Stretch> found = new ArrayList<>();
         private final Map<AlarmKey, Integer> open = new HashMap<>();
         private final Map<AlarmKey, Instant> ended = new HashMap<>();
-        private final Set<Moment> known = new HashSet<>();
 
         Walk(Past past) {
             this.past = past;
-            past.deeds().stream()
-                    .filter(deed -> deed.what() == PastDeed.What.KNOWN)
-                    .forEach(deed -> known.add(new Moment(deed.key(), deed.at())));
         }
 
         List<Stretch> walk() {
-            past.deeds().forEach(this::take);
+            past.played().forEach(this::take);
             return found;
         }
 
@@ -98,7 +90,7 @@ record Stretch(
                 Optional.ofNullable(open.remove(deed.key()))
                         .ifPresent(place -> found.set(place, found.get(place).replacedAt(deed.at())));
             }
-            if (!same && past.within(deed.at()) && !known.contains(new Moment(deed.key(), deed.at()))) {
+            if (!same && past.within(deed.at())) {
                 open.put(deed.key(), found.size());
                 found.add(begun(deed));
             }

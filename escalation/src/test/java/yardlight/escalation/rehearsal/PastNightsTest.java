@@ -137,12 +137,12 @@ class PastNightsTest {
     }
 
     @Test
-    void more_texts_than_a_heap_holds_are_not_played() {
+    void more_work_than_seconds_of_it_is_not_played() {
         var endless = new Ladder(
                 "night",
                 Ladder.EndsWhen.ACKNOWLEDGED,
-                List.of(new Rung(List.of(Rung.EVERYONE), Duration.ofSeconds(1), 100)),
-                200);
+                List.of(new Rung(List.of(Rung.EVERYONE), Duration.ofMillis(100), 100)),
+                3000);
 
         assertThat(PastNights.play(
                         calling(endless),

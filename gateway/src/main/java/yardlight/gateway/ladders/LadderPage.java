@@ -154,7 +154,7 @@ class LadderPage {
             Model model,
             Locale locale,
             Principal login) {
-        LadderForm form = stored(id).orElseThrow(() -> Problem.notFound("there is no ladder " + id));
+        LadderForm form = sheets.stored(id).orElseThrow(() -> Problem.notFound("there is no ladder " + id));
         Ask ask = sheets.usual(id);
         Saved saved = desk.save(LadderForm.seen(sent), List.of(Piece.none(Part.LADDERS, id)), login.getName());
         if (saved instanceof Saved.Overtaken overtaken) {

@@ -6,7 +6,6 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import yardlight.escalation.rehearsal.PastCall;
 import yardlight.escalation.rehearsal.PastText;
@@ -27,8 +26,7 @@ record NightView(Seasons.Compared compared, ZoneId zone, Clockface clock, Tongue
     /** What happens in one moment: an alarm, then the texts about it, then the answer. */
     private record Line(Instant at, int order, String words) {
 
-        static final Comparator<Line> IN_ORDER =
-                Comparator.comparing(Line::at).thenComparing(Line::order);
+        static final Comparator<Line> IN_ORDER = Comparator.comparing(Line::at).thenComparing(Line::order);
     }
 
     Choice choice(LocalDate evening, Optional<LocalDate> shown) {
@@ -76,10 +74,10 @@ record NightView(Seasons.Compared compared, ZoneId zone, Clockface clock, Tongue
     private String summary(Season season) {
         String texts = tongue.count("nights.count", season.texts().size());
         long open = season.calls().stream().filter(call -> call.by().isEmpty()).count();
-        Optional<Duration> longest = season.calls().stream()
-                .flatMap(call -> call.waited().stream())
-                .max(Comparator.naturalOrder());
-        String waited = longest.map(wait -> tongue.say("nights.waited", length(wait))).orElse("");
+        Optional<Duration> longest =
+                season.calls().stream().flatMap(call -> call.waited().stream()).max(Comparator.naturalOrder());
+        String waited =
+                longest.map(wait -> tongue.say("nights.waited", length(wait))).orElse("");
         String unanswered = open == 0 ? "" : tongue.count("nights.open", open);
         return texts + waited + unanswered;
     }

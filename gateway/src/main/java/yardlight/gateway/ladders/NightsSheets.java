@@ -53,7 +53,8 @@ class NightsSheets {
                 .filter(site -> site.ladder().equals(form.id()))
                 .toList();
         String names = sites.stream().map(Site::name).collect(Collectors.joining(", "));
-        ZoneId zone = new Names(setup).zone(sites.stream().map(Site::id).findFirst().orElse(ask.site()));
+        ZoneId zone =
+                new Names(setup).zone(sites.stream().map(Site::id).findFirst().orElse(ask.site()));
         Instant now = clock.instant();
         Instant from = noon(LocalDate.ofInstant(now, zone).minusDays(DAYS), zone);
         Seasons.Played played = seasons.play(
@@ -115,8 +116,8 @@ class NightsSheets {
         figures.add(Figure.of(tongue.say("nights.wakings"), really.wakings(), would.wakings()));
         figures.add(Figure.of(tongue.say("nights.longest"), wait(really.longest()), wait(would.longest())));
         figures.add(Figure.of(tongue.say("nights.median"), wait(really.median()), wait(would.median())));
-        figures.add(Figure.of(
-                tongue.say("nights.unanswered", really.alarms()), really.unanswered(), would.unanswered()));
+        figures.add(
+                Figure.of(tongue.say("nights.unanswered", really.alarms()), really.unanswered(), would.unanswered()));
         return figures;
     }
 

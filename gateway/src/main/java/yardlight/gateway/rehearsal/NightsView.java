@@ -20,13 +20,7 @@ import yardlight.gateway.stage.Seasons;
  */
 @JsonInclude(JsonInclude.Include.NON_ABSENT)
 record NightsView(
-        Instant from,
-        Instant to,
-        Optional<String> site,
-        int leftOut,
-        Side really,
-        Side would,
-        List<Alarm> alarms) {
+        Instant from, Instant to, Optional<String> site, int leftOut, Side really, Side would, List<Alarm> alarms) {
 
     /** Of longer times the lines are not told one by one. */
     private static final Duration FEW_NIGHTS = Duration.ofDays(3);

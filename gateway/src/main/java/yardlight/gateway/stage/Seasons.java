@@ -96,8 +96,7 @@ public class Seasons {
     }
 
     private Played play(Setup setup, Past all, Map<String, Duration> answers) {
-        Past past = all.at(
-                site -> setup.sites().containsKey(site) && !site.equals(Site.GATEWAY));
+        Past past = all.at(site -> setup.sites().containsKey(site) && !site.equals(Site.GATEWAY));
         Instant end = past.to().plus(Past.AFTER);
         Instant now = clock.instant();
         return PastNights.play(setup, past, end.isAfter(now) ? now : end, answers, stage.stops())

@@ -29,7 +29,8 @@ class NightsPagesIT extends SharedGateway {
 
     /** A site and a ladder that no other test has alarms for. */
     private static final String RIDGE = Documents.CONTRACT.replace(
-                    "ladder: night}]", "ladder: night}, {id: ridge-3, name: Ridge 3, zone: America/Chicago, ladder: ridge}]")
+                    "ladder: night}]",
+                    "ladder: night}, {id: ridge-3, name: Ridge 3, zone: America/Chicago, ladder: ridge}]")
             + "  - {id: ridge, rungs: [{call: [ana], wait: PT5M, rounds: 3}, {call: [everyone], wait: PT15M, rounds: 3}]}\n";
 
     private final JdbcTemplate jdbc;
@@ -94,7 +95,8 @@ class NightsPagesIT extends SharedGateway {
         Locator rows = page.locator("#season tbody tr:has(td)");
         Assertions.assertThat(rows.count()).isGreaterThan(6);
         for (int i = 0; i < rows.count(); i++) {
-            assertThat(rows.nth(i).locator("td").nth(1)).hasText(rows.nth(i).locator("td").nth(0).innerText());
+            assertThat(rows.nth(i).locator("td").nth(1))
+                    .hasText(rows.nth(i).locator("td").nth(0).innerText());
         }
     }
 

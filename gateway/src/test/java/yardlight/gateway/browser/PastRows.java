@@ -97,7 +97,8 @@ final class PastRows {
         boolean[] answered = {by.isEmpty()};
         simulation.watch(step -> step.decision().changes().notices().stream()
                 .filter(notice -> !answered[0] && !step.at().isBefore(at))
-                .filter(notice -> notice.state() == NoticeState.HANDED_OVER && notice.contact().equals(by))
+                .filter(notice -> notice.state() == NoticeState.HANDED_OVER
+                        && notice.contact().equals(by))
                 .forEach(notice -> {
                     answered[0] = true;
                     simulation.at(
@@ -110,15 +111,14 @@ final class PastRows {
     private static Stimulus reported(AlarmKey key, Instant at, boolean active, Priority priority) {
         return new Stimulus.Reported(
                 BOX,
-                List.of(new Report(
-                        key, Optional.of(BOX), active, Optional.of(priority), Measured.NOTHING, at, false)));
+                List.of(new Report(key, Optional.of(BOX), active, Optional.of(priority), Measured.NOTHING, at, false)));
     }
 
     private void write(Happening step) {
         step.decision()
                 .entries()
-                .forEach(entry -> lines.add(
-                        new LogColumns.Line(FIRST_LINE + lines.size(), step.at(), entry, new byte[32])));
+                .forEach(entry ->
+                        lines.add(new LogColumns.Line(FIRST_LINE + lines.size(), step.at(), entry, new byte[32])));
         step.decision().changes().alarms().forEach(alarm -> alarms.put(alarm.id(), alarm));
         step.decision().changes().callouts().forEach(callout -> callouts.put(callout.id(), callout));
         for (Notice notice : step.decision().changes().notices()) {

@@ -73,8 +73,7 @@ class NightsDoorsTest {
 
     private void taken(String time) {
         jdbc.queryForList("select id from notice where state = 'queued' order by id", String.class)
-                .forEach(id -> decide(
-                        time, new Stimulus.NoticeFate(id, 0, Stimulus.Fate.HANDED_OVER, "250 taken")));
+                .forEach(id -> decide(time, new Stimulus.NoticeFate(id, 0, Stimulus.Fate.HANDED_OVER, "250 taken")));
     }
 
     private static Stimulus reported(String time) {
@@ -134,8 +133,8 @@ class NightsDoorsTest {
 
     @Test
     void an_answer_can_be_tried() throws UnsupportedEncodingException {
-        JsonNode answer = json(
-                post("owner", "{" + NIGHT + ", \"answers\": [{\"contact\": \"ana\", \"after\": \"PT3M\"}]}"));
+        JsonNode answer =
+                json(post("owner", "{" + NIGHT + ", \"answers\": [{\"contact\": \"ana\", \"after\": \"PT3M\"}]}"));
 
         assertThat(answer.get("would").get("texts").asInt()).isEqualTo(1);
         assertThat(answer.get("would").get("longestWait").asString()).isEqualTo("PT3M");
