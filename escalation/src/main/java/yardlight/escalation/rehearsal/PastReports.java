@@ -80,7 +80,6 @@ final class PastReports {
     /** Hands over what happens when, in order. */
     void each(BiConsumer<Instant, Stimulus> taker) {
         agenda.forEach((when, reports) -> taker.accept(
-                when.at(),
-                when.alone().orElseGet(() -> new Stimulus.Reported(PastStage.box(when.site()), reports))));
+                when.at(), when.alone().orElseGet(() -> new Stimulus.Reported(PastStage.box(when.site()), reports))));
     }
 }

@@ -18,6 +18,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.JdbcTemplate;
 import yardlight.escalation.alarm.Priority;
 import yardlight.gateway.GatewayTest;
+import yardlight.gateway.PastRows;
 import yardlight.gateway.Web;
 import yardlight.gateway.setup.Documents;
 import yardlight.gateway.setup.SetupInForce;
@@ -48,8 +49,8 @@ class NightsPagesIT extends SharedGateway {
     void the_nights() {
         setUp(RIDGE);
         Instant now = clock.instant();
-        PastRows.forget(jdbc);
-        new PastRows(jdbc, inForce.setup())
+        PastRows.forget(jdbc, "ridge-3");
+        new PastRows(jdbc, inForce.setup(), "ridge-3")
                 .night(now, 3, "03:13", "separator", Priority.HIGH, "ben", 2)
                 .night(now, 9, "23:40", "heater", Priority.CRITICAL, "ana", 8)
                 .night(now, 16, "04:05", "sump", Priority.HIGH, "ben", 3)
@@ -61,7 +62,7 @@ class NightsPagesIT extends SharedGateway {
 
     @AfterEach
     void forget() {
-        PastRows.forget(jdbc);
+        PastRows.forget(jdbc, "ridge-3");
     }
 
     @ParameterizedTest

@@ -3,10 +3,6 @@ package yardlight.gateway.rehearsal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.UnsupportedEncodingException;
-import java.time.Instant;
-import java.util.List;
-import java.util.Optional;
-import javax.sql.DataSource;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,18 +13,12 @@ import org.springframework.test.context.TestPropertySource;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
-import yardlight.db.journal.Journal;
-import yardlight.db.journal.Sheet;
-import yardlight.db.journal.Writing;
-import yardlight.escalation.Decision;
-import yardlight.escalation.Escalator;
 import yardlight.escalation.Fixtures;
-import yardlight.escalation.Stimulus;
-import yardlight.escalation.alarm.Measured;
-import yardlight.escalation.alarm.Report;
-import yardlight.escalation.wording.Links;
+import yardlight.escalation.alarm.Priority;
 import yardlight.gateway.Doors;
 import yardlight.gateway.GatewayTest;
+import yardlight.gateway.PastRows;
+import yardlight.gateway.TestGateway;
 
 /** A night in the record: the ladder is climbed up to Ben, who answers after two minutes; played again through the doors. */
 @GatewayTest
@@ -47,61 +37,19 @@ class NightsDoorsTest {
             """;
 
     private final Doors doors;
-    private final DataSource source;
     private final JdbcTemplate jdbc;
 
-    NightsDoorsTest(Doors doors, DataSource source) {
+    NightsDoorsTest(Doors doors, JdbcTemplate jdbc) {
         this.doors = doors;
-        this.source = source;
-        this.jdbc = new JdbcTemplate(source);
+        this.jdbc = jdbc;
     }
 
     @BeforeEach
     void the_night() {
-        if (jdbc.queryForObject("select count(*) from alarm", Integer.class) > 0) {
-            return;
-        }
-        decide("02:13", reported("02:13"));
-        for (String time : List.of("02:18", "02:23", "02:28")) {
-            taken(time);
-            decide(time, new Stimulus.CalloutDue(jdbc.queryForObject("select id from callout", String.class)));
-        }
-        taken("02:28");
-        String ben = jdbc.queryForObject("select id from notice where contact = 'ben'", String.class);
-        decide("02:30", new Stimulus.AnswerNotice(ben, "link"));
-    }
-
-    private void taken(String time) {
-        jdbc.queryForList("select id from notice where state = 'queued' order by id", String.class)
-                .forEach(id -> decide(time, new Stimulus.NoticeFate(id, 0, Stimulus.Fate.HANDED_OVER, "250 taken")));
-    }
-
-    private static Stimulus reported(String time) {
-        return new Stimulus.Reported(
-                "mesa-9-box",
-                List.of(new Report(
-                        Fixtures.TANK,
-                        Optional.of("mesa-9-box"),
-                        true,
-                        Optional.empty(),
-                        Measured.NOTHING,
-                        at(time),
-                        false)));
-    }
-
-    private static Instant at(String time) {
-        return Fixtures.at("2026-11-24T" + time);
-    }
-
-    private void decide(String time, Stimulus stimulus) {
-        try (var journal = new Journal(source);
-                Writing writing = journal.begin()) {
-            Sheet sheet = writing.sheet(Fixtures.theSetup());
-            Decision decision = new Escalator(Links.NONE, sheet::nextCode).decide(sheet, stimulus, at(time));
-            sheet.apply(decision.changes());
-            writing.log(at(time), decision.entries());
-            writing.commit(sheet, at(time));
-        }
+        PastRows.forget(jdbc, "mesa-9");
+        new PastRows(jdbc, Fixtures.theSetup(), "mesa-9")
+                .night(TestGateway.NOW, 1, "02:13", "separator", Priority.HIGH, "ben", 2)
+                .keep(TestGateway.NOW);
     }
 
     @Test
@@ -125,7 +73,7 @@ class NightsDoorsTest {
         assertThat(answer.get("would").get("texts").asInt()).isEqualTo(1);
         assertThat(answer.get("would").get("longestWait").asString()).isEqualTo("PT2M");
         JsonNode alarm = answer.get("alarms").get(0);
-        assertThat(alarm.get("alarm").asString()).isEqualTo("mesa-9.water-tank.high-high.1");
+        assertThat(alarm.get("alarm").asString()).isEqualTo("mesa-9.past-separator.high.1");
         assertThat(alarm.get("really").get("answeredAt").asString()).isEqualTo("2026-11-24T08:30:00Z");
         assertThat(alarm.get("would").get("answeredAt").asString()).isEqualTo("2026-11-24T08:15:00Z");
         assertThat(alarm.get("would").get("answeredBy").asString()).isEqualTo("ben");

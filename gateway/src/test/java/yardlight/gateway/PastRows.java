@@ -1,4 +1,4 @@
-package yardlight.gateway.browser;
+package yardlight.gateway;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -33,21 +33,18 @@ import yardlight.escalation.setup.Box;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.wording.Links;
 
-/**
- * Some nights of a site called Ridge 3 that a running gateway never had, in its record: played by the engine, and written down as
- * it writes them.
- */
-final class PastRows {
+/** Some nights that a gateway never had, in its record: played by the engine, and written down as it writes them. */
+public final class PastRows {
 
     private static final ZoneId CHICAGO = ZoneId.of("America/Chicago");
 
     /** Below all lines that the gateway writes, so that they do not get into each other's way. */
     private static final long FIRST_LINE = -1_000_000;
 
-    private static final String SITE = "ridge-3";
     private static final String BOX = "-past";
 
     private final JdbcTemplate jdbc;
+    private final String site;
     private final Setup setup;
     private final Simulation simulation;
     private final Map<String, Alarm> alarms = new LinkedHashMap<>();
@@ -55,8 +52,9 @@ final class PastRows {
     private final Map<String, Instant> taken = new LinkedHashMap<>();
     private final List<LogColumns.Line> lines = new ArrayList<>();
 
-    PastRows(JdbcTemplate jdbc, Setup given) {
+    public PastRows(JdbcTemplate jdbc, Setup given, String site) {
         this.jdbc = jdbc;
+        this.site = site;
         List<Box> boxes = given.boxes().values().stream()
                 .map(box -> new Box(
                         box.id(), box.site(), box.feed(), box.link(), box.battery(), Optional.empty(), box.grace()))
@@ -68,30 +66,30 @@ final class PastRows {
                         List.copyOf(given.contacts().values()),
                         List.copyOf(given.rosters().values()),
                         List.copyOf(given.ladders().values()))
-                .withBox(BOX, SITE);
+                .withBox(BOX, site);
         var code = new AtomicInteger(10);
         simulation = new Simulation(setup, new Escalator(Links.NONE, code::getAndIncrement));
         simulation.watch(this::write);
     }
 
     /** Whatever was written by this is gone. */
-    static void forget(JdbcTemplate jdbc) {
+    public static void forget(JdbcTemplate jdbc, String site) {
         jdbc.update("delete from log_line where line < 0");
         jdbc.update("delete from alarm where point like 'past-%'");
-        jdbc.update("delete from notice_callout where callout like 'ridge-3.past-%'");
-        jdbc.update("delete from notice where callouts like '%ridge-3.past-%'");
-        jdbc.update("delete from callout where id like 'ridge-3.past-%'");
+        jdbc.update("delete from notice_callout where callout like '" + site + ".past-%'");
+        jdbc.update("delete from notice where callouts like '%" + site + ".past-%'");
+        jdbc.update("delete from callout where id like '" + site + ".past-%'");
     }
 
     /** An alarm that lasts for an hour, so many days before; whoever answers does so so long after their first text. */
-    PastRows night(Instant now, int daysAgo, String time, String point, Priority priority, String by, int minutes) {
+    public PastRows night(Instant now, int daysAgo, String time, String point, Priority priority, String by, int minutes) {
         Instant at = now.atZone(CHICAGO)
                 .toLocalDate()
                 .minusDays(daysAgo)
                 .atTime(LocalTime.parse(time))
                 .atZone(CHICAGO)
                 .toInstant();
-        AlarmKey key = new AlarmKey(SITE, "past-" + point, "high");
+        AlarmKey key = new AlarmKey(site, "past-" + point, "high");
         simulation.at(at, reported(key, at, true, priority));
         simulation.at(at.plus(Duration.ofHours(1)), reported(key, at.plus(Duration.ofHours(1)), false, priority));
         boolean[] answered = {by.isEmpty()};
@@ -132,7 +130,7 @@ final class PastRows {
         }
     }
 
-    void keep(Instant until) {
+    public void keep(Instant until) {
         simulation.run(until);
         insert(LogColumns.TABLE, lines);
         insert(
