@@ -82,7 +82,8 @@ public final class PastRows {
     }
 
     /** An alarm that lasts for an hour, so many days before; whoever answers does so so long after their first text. */
-    public PastRows night(Instant now, int daysAgo, String time, String point, Priority priority, String by, int minutes) {
+    public PastRows night(
+            Instant now, int daysAgo, String time, String point, Priority priority, String by, int minutes) {
         Instant at = now.atZone(CHICAGO)
                 .toLocalDate()
                 .minusDays(daysAgo)

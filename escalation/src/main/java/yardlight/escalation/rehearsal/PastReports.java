@@ -41,8 +41,15 @@ final class PastReports {
                 if (past.within(deed.at())) {
                     put(deed, began(deed));
                 }
+                shelves.remove(deed.key());
             }
-            case ENDED -> put(deed, deed.at());
+            case ENDED -> {
+                put(deed, deed.at());
+                // Nothing was behind the shelf when it ended.
+                Optional.ofNullable(shelves.get(deed.key()))
+                        .filter(end -> !deed.at().isBefore(end))
+                        .ifPresent(end -> shelves.remove(deed.key()));
+            }
             case SHELVED -> shelves.put(deed.key(), deed.at().plus(deed.length()));
             case UNSHELVED -> shelves.put(deed.key(), deed.at());
             case KNOWN, ANSWERED, ANSWERED_WITH, RESET -> {}
