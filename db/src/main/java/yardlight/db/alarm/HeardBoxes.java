@@ -16,7 +16,7 @@ import yardlight.escalation.heartbeat.BoxWatch;
 @Repository
 public class HeardBoxes {
 
-    private static final String OF = BoxColumns.TABLE.select() + " where box = any(?)";
+    private static final String OF = BoxColumns.TABLE.among("box");
 
     private final JdbcTemplate jdbc;
 

@@ -27,7 +27,7 @@ public class Silences {
      */
     public record Tally(Verdict told, Verdict settled, long count) {}
 
-    private static final String OF = AbsenceColumns.TABLE.select() + " where alarm = any(?)";
+    private static final String OF = AbsenceColumns.TABLE.among("alarm");
     private static final String TALLY = "select told, verdict, count(*) from silence"
             + " where ended_at is not null and found_at >= ? group by told, verdict order by told, verdict";
 

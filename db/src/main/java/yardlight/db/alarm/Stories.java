@@ -15,6 +15,7 @@ import yardlight.db.columns.NoticeColumns;
 import yardlight.db.columns.NoticeColumns.KeptNotice;
 import yardlight.db.columns.Row;
 import yardlight.db.columns.Slices;
+import yardlight.db.columns.Table;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.Notice;
@@ -22,11 +23,10 @@ import yardlight.escalation.notice.Notice;
 /** Adds to alarms what was done about them: three queries for each thousand, as {@link Slices} has it. */
 final class Stories {
 
-    private static final String CALLOUTS = CalloutColumns.TABLE.select() + " where id = any(?)";
-    private static final String NOTICES =
-            NoticeColumns.TABLE.select() + " where id in (select notice from notice_callout where callout = any(?))";
-    private static final String ATTEMPTS = "select notice, attempted_at, channel, outcome, detail from attempt"
-            + " where notice = any(?) order by number";
+    private static final String CALLOUTS = CalloutColumns.TABLE.among("id");
+    private static final String NOTICES = NoticeColumns.OF_CALLOUTS;
+    private static final String ATTEMPTS = "select t.notice, t.attempted_at, t.channel, t.outcome, t.detail from "
+            + Table.WANTED + " join attempt t on t.notice = wanted.one order by t.number";
 
     private static final Comparator<Notice> OLDEST_FIRST =
             Comparator.comparing(Notice::queuedAt).thenComparing(Notice::id);

@@ -23,8 +23,7 @@ public class Told {
     private static final String NOTICE = NoticeColumns.TABLE.select() + " where id = ?";
     private static final String CALLOUTS =
             CalloutColumns.TABLE.select() + " where id in (select callout from notice_callout where notice = ?)";
-    private static final String NOW =
-            AlarmColumns.TABLE.select() + " where current_key = any(?)" + " order by occurred_at, id";
+    private static final String NOW = AlarmColumns.TABLE.among("current_key") + " order by occurred_at, id";
 
     private static final String MADE = "select id, queued_at from notice where queued_at >= ? order by queued_at, id";
 

@@ -65,6 +65,10 @@ public final class NoticeColumns {
                     maybeTime("awaited_until", row -> row.notice().dueAt()),
                     text("purpose", row -> row.notice().purpose().word())));
 
+    /** Those that tell of one of these callouts; one that tells of several is there as often. */
+    public static final String OF_CALLOUTS = TABLE.join(
+            Table.WANTED + " join notice_callout c on c.callout = wanted.one join notice t on t.id = c.notice");
+
     private NoticeColumns() {}
 
     public static KeptNotice read(Row row) throws SQLException {

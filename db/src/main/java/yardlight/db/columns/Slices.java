@@ -6,10 +6,7 @@ import java.util.List;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.RowMapper;
 
-/**
- * Asks for the rows of many ids, a thousand at a time. H2 finds them by the index and then compares each with the whole array,
- * so one array of a hundred thousand would cost five thousand million comparisons.
- */
+/** Asks for the rows of many ids, a thousand at a time, so that neither database has to hold a hundred thousand of them at once. */
 public final class Slices {
 
     /** How many ids are in one query. */
@@ -18,11 +15,12 @@ public final class Slices {
     private Slices() {}
 
     /**
-     * @param sql with one parameter, an array of texts
+     * @param sql with one parameter, an array of texts, as {@link Table#WANTED} has it
+     * @param ids a double one counts once
      * @return the rows in the order of the query, slice by slice; none, without a query, when there are no ids
      */
     public static <T> List<T> query(JdbcTemplate jdbc, String sql, Collection<String> ids, RowMapper<T> mapper) {
-        List<String> all = List.copyOf(ids);
+        List<String> all = ids.stream().distinct().toList();
         var found = new ArrayList<T>();
         for (int from = 0; from < all.size(); from += SIZE) {
             String[] slice =

@@ -37,14 +37,21 @@ final class Pen {
         this.sync = sync;
     }
 
-    /** The rows whose column is one of these; no query at all when there are none. */
+    /**
+     * The rows that belong to one of these, as {@link Table#WANTED} has it; no query at all when there are none.
+     *
+     * @param values a double one counts once
+     */
     <T> List<T> among(String sql, Collection<String> values, Read<T> read) {
         if (values.isEmpty()) {
             return List.of();
         }
         return read(
                 sql,
-                (statement, row) -> statement.setArray(1, connection.createArrayOf("varchar", values.toArray())),
+                (statement, row) -> statement.setArray(
+                        1,
+                        connection.createArrayOf(
+                                "varchar", values.stream().distinct().toArray())),
                 read);
     }
 

@@ -29,30 +29,29 @@ import yardlight.escalation.swap.Offer;
 /** Reads what is stored, each kind in one query however much is asked for. */
 final class Reads {
 
-    private static final String ALARMS = AlarmColumns.TABLE.select() + " where current_key = any(?)";
-    private static final String ALARMS_AT = AlarmColumns.TABLE.select() + " where live_site = any(?)";
-    private static final String CALLOUTS = CalloutColumns.TABLE.select() + " where id = any(?)";
-    private static final String CALLOUTS_AT = CalloutColumns.TABLE.select() + " where live_site = any(?)";
-    private static final String NOTICES = NoticeColumns.TABLE.select() + " where id = any(?)";
-    private static final String UNSENT = NoticeColumns.TABLE.select()
-            + " where id in (select notice from notice_callout where callout = any(?)) and state in ('queued', 'held')";
+    private static final String ALARMS = AlarmColumns.TABLE.among("current_key");
+    private static final String ALARMS_AT = AlarmColumns.TABLE.among("live_site");
+    private static final String CALLOUTS = CalloutColumns.TABLE.among("id");
+    private static final String CALLOUTS_AT = CalloutColumns.TABLE.among("live_site");
+    private static final String NOTICES = NoticeColumns.TABLE.among("id");
+    private static final String UNSENT = NoticeColumns.OF_CALLOUTS + " where t.state in ('queued', 'held')";
     private static final String QUEUED = NoticeColumns.TABLE.select()
             + " where id in (select notice from outbox where channel = any(?)) and state = 'queued'";
     private static final String DESKS = DeskColumns.TABLE.select();
-    private static final String BOXES = BoxColumns.TABLE.select() + " where box = any(?)";
-    private static final String FLOODS = FloodColumns.TABLE.select() + " where site = any(?)";
+    private static final String BOXES = BoxColumns.TABLE.among("box");
+    private static final String FLOODS = FloodColumns.TABLE.among("site");
 
-    private static final String ABSENCES = AbsenceColumns.TABLE.select() + " where newest_on = any(?)";
+    private static final String ABSENCES = AbsenceColumns.TABLE.among("newest_on");
 
-    private static final String GAUGES = GaugeColumns.TABLE.select() + " where id = any(?)";
+    private static final String GAUGES = GaugeColumns.TABLE.among("id");
 
     private static final String LINES = LineColumns.TABLE.select();
 
-    private static final String STANDINGS = ShutInColumns.TABLE.select() + " where site = any(?)";
+    private static final String STANDINGS = ShutInColumns.TABLE.among("site");
 
-    private static final String OFFERS = SwapColumns.TABLE.select() + " where id = any(?)";
+    private static final String OFFERS = SwapColumns.TABLE.among("id");
 
-    private static final String OFFERS_OPEN = SwapColumns.TABLE.select() + " where open_in = any(?)";
+    private static final String OFFERS_OPEN = SwapColumns.TABLE.among("open_in");
 
     private final Pen pen;
 

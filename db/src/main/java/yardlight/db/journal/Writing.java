@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import yardlight.db.columns.Column;
+import yardlight.db.columns.Table;
 import yardlight.db.due.DueKey;
 import yardlight.escalation.Entry;
 import yardlight.escalation.setup.Setup;
@@ -24,9 +25,8 @@ public final class Writing implements AutoCloseable {
     private static final String DOCUMENT = "select document from setup_version where version = ?";
     private static final String NEW_DOCUMENT =
             "insert into setup_version (version, document, stored_at, stored_by) values (?, ?, ?, ?)";
-    private static final String KNOWN =
-            "select box_event, alarm from event where box_event = any(?) and outcome <> 'duplicate'"
-                    + " and received_at > ?";
+    private static final String KNOWN = "select t.box_event, t.alarm from " + Table.WANTED
+            + " join event t on t.box_event = wanted.one" + " where t.outcome <> 'duplicate' and t.received_at > ?";
 
     private static final String OTHER_FEEDS = "delete from calendar_feed where not contact = any(?)";
 

@@ -15,6 +15,7 @@ import yardlight.db.columns.Column;
 import yardlight.db.columns.LogColumns;
 import yardlight.db.columns.Row;
 import yardlight.db.columns.RowByRow;
+import yardlight.db.columns.Table;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.rehearsal.Past;
@@ -40,7 +41,8 @@ public class PastSeasons {
                     + " where n.queued_at >= ? and n.queued_at < ? and n.handed_over_at is not null"
                     + " and coalesce(n.purpose, 'call') = 'call' and c.started_at >= ?";
 
-    private static final String PRIORITIES = "select id, priority from alarm where id = any(?)";
+    private static final String PRIORITIES =
+            "select t.id, t.priority from " + Table.WANTED + " join alarm t on t.id = wanted.one";
 
     private final JdbcTemplate jdbc;
 
