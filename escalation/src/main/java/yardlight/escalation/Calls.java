@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Flood;
@@ -83,13 +84,17 @@ final class Calls {
     }
 
     private void call(String site, List<AlarmKey> keys, Set<AlarmKey> again) {
-        List<Alarm> before =
-                new LinkedHashSet<>(keys).stream().map(draft::alarm).toList();
-        List<Alarm> calling = before.stream()
+        List<Alarm> asked = new LinkedHashSet<>(keys).stream().map(draft::alarm).toList();
+        List<Alarm> calling = asked.stream()
                 .filter(alarm -> alarm.state().calls())
                 .filter(alarm -> live(alarm).isEmpty())
                 .filter(alarm -> again.contains(alarm.key()) || !causes.answered(alarm))
                 .sorted(WORST_FIRST)
+                .toList();
+        // Those that are taken along too: each may have been in another callout until now.
+        List<Alarm> before = Stream.concat(
+                        asked.stream(), calling.stream().flatMap(alarm -> causes.uncalled(alarm).stream()))
+                .distinct()
                 .toList();
         boolean flood = !calling.isEmpty()
                 && draft.flood(site).at(draft.now(), Flood.Numbers.USUAL).on();
@@ -162,7 +167,6 @@ final class Calls {
             }
             draft.put(callout.with(facts));
         });
-        endings.left(all);
     }
 
     private static Duration flutter(Alarm alarm) {

@@ -99,10 +99,11 @@ final class Endings {
                 (id, reason) -> draft.callout(id).filter(draft::over).ifPresent(callout -> end(callout, reason)));
     }
 
-    /** The line of its end is in the record of its first alarm only. */
+    /** The line of its end is in the record of its first alarm only, and comes only once none of them waits in it. */
     private String left(Callout callout, Callout next, Alarm alarm) {
         String reason = "joined the callout with code " + next.facts().code();
-        if (!callout.facts().alarms().get(0).equals(alarm.key())) {
+        boolean first = callout.facts().alarms().get(0).equals(alarm.key());
+        if (!first || !draft.over(callout)) {
             draft.log(
                     Entry.What.CALLOUT,
                     Map.of("site", alarm.key().site(), "callout", callout.id(), "alarm", alarm.id()),

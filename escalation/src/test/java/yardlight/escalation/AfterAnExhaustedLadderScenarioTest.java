@@ -68,12 +68,33 @@ class AfterAnExhaustedLadderScenarioTest {
         List<Callout> callouts = List.copyOf(night.picture().callouts());
         assertThat(callouts).first().isInstanceOf(Callout.Exhausted.class);
         assertThat(callouts.get(1).facts().alarms()).containsExactly(RISING);
-        assertThat(night.log()).anySatisfy(entry -> {
-            assertThat(entry.words())
-                    .isEqualTo("callout 47 ended for water-tank/rising-fast: joined the callout with code 48");
-            assertThat(entry.about())
-                    .containsEntry("callout", callouts.get(0).id())
-                    .containsEntry("alarm", alarm(night, RISING).id());
-        });
+        assertThat(night.log())
+                .filteredOn(entry -> entry.words()
+                        .equals("callout 47 ended for water-tank/rising-fast: joined the callout with code 48"))
+                .singleElement()
+                .satisfies(entry -> assertThat(entry.about())
+                        .containsEntry("callout", callouts.get(0).id())
+                        .containsEntry("alarm", alarm(night, RISING).id()));
+    }
+
+    @Test
+    void the_record_of_its_first_alarm_says_so_too_while_others_stay() {
+        Night night = new Night(theSetup())
+                .active("2026-11-25T02:13", HIGH)
+                .active("2026-11-25T02:14", RISING)
+                .run("2026-11-25T05:00")
+                .normal("2026-11-25T05:01", HIGH)
+                .normal("2026-11-25T05:02", RISING)
+                .active("2026-11-25T05:10", HIGH)
+                .run("2026-11-25T05:12");
+
+        List<Callout> callouts = List.copyOf(night.picture().callouts());
+        assertThat(callouts).first().isInstanceOf(Callout.Exhausted.class);
+        assertThat(night.log())
+                .filteredOn(entry ->
+                        entry.words().equals("callout 47 ended for water-tank/high: joined the callout with code 48"))
+                .singleElement()
+                .satisfies(entry -> assertThat(entry.about())
+                        .containsEntry("alarm", alarm(night, HIGH).id()));
     }
 }
