@@ -27,27 +27,30 @@ class SweepIT {
     /** A hundred times the boxes may cost an index a level or two, and a busy machine is not a stopwatch. */
     private static final double AT_MOST = 4;
 
+    /** Microseconds. Once PostgreSQL knows what is in a large table it plans anew for each look, whatever is due. */
+    private static final double PLANNING = 1_000;
+
     @ParameterizedTest
     @EnumSource
     void costs_what_is_due(TestDatabase database) {
         var jdbc = new JdbcTemplate(database.newDataSource());
         Dues dues = database == TestDatabase.H2 ? new H2Dues(jdbc) : new PostgresDues(jdbc, "one");
-        boxes(jdbc, 0, FEW);
+        boxes(database, jdbc, 0, FEW);
         measure(dues);
         double[] few = measure(dues);
-        boxes(jdbc, FEW, MANY);
+        boxes(database, jdbc, FEW, MANY);
         double[] many = measure(dues);
 
         System.out.printf(
                 "%s, a look at what is due: nothing due %.0f µs with %,d boxes and %.0f µs with %,d (%.2f); %d due %.0f and"
                         + " %.0f µs (%.2f)%n",
                 database, few[0], FEW, many[0], MANY, many[0] / few[0], LATE, few[1], many[1], many[1] / few[1]);
-        assertThat(many[0]).as("nothing due, µs").isLessThan(AT_MOST * few[0]);
+        assertThat(many[0]).as("nothing due, µs").isLessThan(Math.max(AT_MOST * few[0], PLANNING));
         assertThat(many[1]).as("fifty due, µs").isLessThan(AT_MOST * few[1]);
     }
 
     /** Boxes that were heard within the last minute: their deadlines are to come. */
-    private static void boxes(JdbcTemplate jdbc, int from, int to) {
+    private static void boxes(TestDatabase database, JdbcTemplate jdbc, int from, int to) {
         List<Object[]> rows = IntStream.range(from, to)
                 .mapToObj(i -> {
                     Object at = Column.stored(NOW.plusMillis(120_000 + i % 60_000));
@@ -55,6 +58,10 @@ class SweepIT {
                 })
                 .toList();
         jdbc.batchUpdate("insert into due (kind, subject, due_at, ready_at) values (?, ?, ?, ?)", rows);
+        if (database == TestDatabase.POSTGRESQL) {
+            // A busy machine's autovacuum comes late, and until then the planner takes the table for a small one.
+            jdbc.execute("vacuum analyze due");
+        }
     }
 
     /** Medians in microseconds: of a look when nothing is due, and of one that claims fifty and gives them back. */
