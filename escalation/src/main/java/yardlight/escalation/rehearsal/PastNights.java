@@ -158,7 +158,10 @@ public final class PastNights {
                 told(happening.at(), notice);
             }
         });
-        happening.decision().changes().alarms().forEach(alarm -> answered(happening.at(), alarm));
+        happening.decision().changes().alarms().forEach(alarm -> {
+            calling(alarm);
+            answered(happening.at(), alarm);
+        });
         if (happening.stimulus() instanceof Stimulus.Shelve said
                 && happening.decision().answer() instanceof Answer.Done) {
             Optional.ofNullable(open.get(said.key())).ifPresent(one -> one.answered(said.by(), happening.at()));
@@ -170,10 +173,18 @@ public final class PastNights {
         var one = new Called(stretch);
         called.add(one);
         open.put(stretch.key(), one);
+        calling(simulation.picture().alarm(stretch.key()));
         stretch.deed()
                 .filter(deed -> stretch.told().isEmpty() && !answers.containsKey(deed.by()))
                 .flatMap(PastNights::stimulus)
                 .ifPresent(said -> simulation.at(stretch.deed().orElseThrow().at(), said));
+    }
+
+    /** By now it may be out of service, or somebody may know of it already. */
+    private void calling(Alarm alarm) {
+        Optional.ofNullable(open.get(alarm.key()))
+                .filter(any -> alarm.state().calls())
+                .ifPresent(one -> one.call = one.call.calling());
     }
 
     private void answered(Instant now, Alarm alarm) {
@@ -223,7 +234,7 @@ public final class PastNights {
 
         Called(Stretch stretch) {
             this.stretch = stretch;
-            this.call = PastCall.begun(stretch);
+            this.call = PastCall.begun(stretch, false);
         }
 
         void answered(String by, Instant at) {
