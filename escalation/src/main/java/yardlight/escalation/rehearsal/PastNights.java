@@ -220,9 +220,15 @@ public final class PastNights {
                         .filter(deed -> deed.by().equals(contact))
                         .flatMap(PastNights::stimulus));
         Optional<Duration> after = instead.or(one.stretch::after);
-        if (said.isPresent() && after.isPresent() && one.asked.add(contact)) {
+        if (said.isPresent() && after.isPresent() && waits(one) && one.asked.add(contact)) {
             simulation.at(now.plus(after.get()), said.get());
         }
+    }
+
+    /** What was answered in the replay waits for an answer again only when it calls anew. */
+    private boolean waits(Called one) {
+        return one.call.answeredAt().isEmpty()
+                || simulation.picture().alarm(one.stretch.key()).state().awaitsAnswer();
     }
 
     /** An alarm that calls in the replay. */
@@ -237,8 +243,14 @@ public final class PastNights {
             this.call = PastCall.begun(stretch, false);
         }
 
+        /** An answer that comes before the alarm is back can be needed once more; a shelf keeps it away. */
         void answered(String by, Instant at) {
             call = call.answered(by, at);
+            if (stretch.deed()
+                    .filter(deed -> deed.what() == PastDeed.What.SHELVED)
+                    .isEmpty()) {
+                asked.clear();
+            }
         }
     }
 }

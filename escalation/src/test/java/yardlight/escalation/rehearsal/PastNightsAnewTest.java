@@ -16,7 +16,7 @@ import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Rung;
 
-/** Alarms that call anew. */
+/** Alarms that call anew: because they became more urgent after an answer, or because they came back before one. */
 class PastNightsAnewTest {
 
     private static final String ALARM = "mesa-9.water-tank.high-high.1";
@@ -40,6 +40,26 @@ class PastNightsAnewTest {
         Toll toll = Toll.of(would, any -> Fixtures.CHICAGO);
         assertThat(toll.alarms()).isEqualTo(1);
         assertThat(toll.unanswered()).isZero();
+    }
+
+    @Test
+    void who_answered_once_answers_again_when_a_faster_ladder_makes_the_alarm_call_twice() {
+        Past past = past(
+                List.of(
+                        deed("02:00", PastDeed.What.BEGAN),
+                        deed("02:10", PastDeed.What.ENDED),
+                        deed("02:30", PastDeed.What.BEGAN),
+                        deed("02:40", PastDeed.What.ANSWERED)),
+                "02:25");
+
+        Season would = played(ben(20, 9), past);
+
+        assertThat(would.texts())
+                .extracting(PastText::at)
+                .containsExactly(at("2026-11-25T02:00"), at("2026-11-25T02:30"));
+        assertThat(would.calls())
+                .singleElement()
+                .satisfies(call -> assertThat(call.waited()).contains(Duration.ofMinutes(15)));
     }
 
     private static Ladder ben(int minutes, int rounds) {
