@@ -20,6 +20,7 @@ import yardlight.db.journal.Sheet;
 import yardlight.db.journal.Writing;
 import yardlight.db.report.SentTexts.SentText;
 import yardlight.escalation.Decision;
+import yardlight.escalation.Entry;
 import yardlight.escalation.Escalator;
 import yardlight.escalation.Fixtures;
 import yardlight.escalation.Stimulus;
@@ -136,6 +137,69 @@ abstract class PastContract {
                 .isEmpty();
         assertThat(seasons.between(Optional.empty(), NOW, NOW.plusSeconds(1), 0))
                 .isEmpty();
+    }
+
+    @Test
+    void a_time_that_would_be_cut_short_by_lines_that_tell_nothing_is_not_read_at_all() {
+        var seasons = new PastSeasons(new JdbcTemplate(source));
+        for (int i = 0; i < 12; i++) {
+            log(NOW.plusSeconds(2 * i), "suppressed-by-design");
+            log(NOW.plusSeconds(2 * i + 1), "normal");
+        }
+        decide(NOW.plusSeconds(60), reported(Fixtures.TANK, true, NOW.plusSeconds(60)));
+
+        assertThat(seasons.between(Optional.empty(), NOW, NOW.plusSeconds(90), 1))
+                .isEmpty();
+        assertThat(seasons.between(Optional.empty(), NOW, NOW.plusSeconds(90), 2)
+                        .orElseThrow()
+                        .deeds())
+                .extracting(PastDeed::what)
+                .hasSize(13)
+                .endsWith(PastDeed.What.BEGAN);
+    }
+
+    @Test
+    void a_text_about_a_callout_that_began_after_the_time_does_not_belong_to_it() {
+        decide(NOW, reported(Fixtures.TANK, true, NOW));
+        takeAll(NOW.plusSeconds(7));
+        decide(NOW.plusSeconds(60), new Stimulus.Acknowledge(Fixtures.TANK, "ben", "page", Optional.empty()));
+        decide(NOW.plusSeconds(90), reported(Fixtures.TANK, false, NOW.plusSeconds(90)));
+        decide(NOW.plusSeconds(3600), reported(SEPARATOR, true, NOW.plusSeconds(3600)));
+        takeAll(NOW.plusSeconds(3607));
+
+        var seasons = new PastSeasons(new JdbcTemplate(source));
+
+        assertThat(textsUntil(seasons, NOW.plusSeconds(3600))).containsExactly(NOW);
+        assertThat(textsUntil(seasons, NOW.plusSeconds(3601))).containsExactly(NOW, NOW.plusSeconds(3600));
+    }
+
+    private static List<Instant> textsUntil(PastSeasons seasons, Instant to) {
+        return seasons.between(Optional.empty(), NOW, to, ALL).orElseThrow().texts().stream()
+                .map(PastText::at)
+                .toList();
+    }
+
+    /** A carrier takes every call that waits. */
+    private void takeAll(Instant now) {
+        new JdbcTemplate(source)
+                .queryForList(
+                        "select id from notice where handed_over_at is null and coalesce(purpose, 'call') = 'call'",
+                        String.class)
+                .forEach(id -> decide(now, new Stimulus.NoticeFate(id, 0, Stimulus.Fate.HANDED_OVER, "250 taken")));
+    }
+
+    /** A line of the log about the pump. */
+    private void log(Instant now, String state) {
+        var line = new Entry(
+                Entry.What.ALARM,
+                Map.of("site", "mesa-9", "alarm", "mesa-9.injection-pump.off.1"),
+                "injection-pump/off is now " + state);
+        try (var journal = new Journal(source);
+                Writing writing = journal.begin()) {
+            Sheet sheet = writing.sheet(Fixtures.theSetup());
+            writing.log(now, List.of(line));
+            writing.commit(sheet, now);
+        }
     }
 
     @Test

@@ -158,7 +158,10 @@ public final class PastNights {
                 told(happening.at(), notice);
             }
         });
-        happening.decision().changes().alarms().forEach(alarm -> answered(happening.at(), alarm));
+        happening.decision().changes().alarms().forEach(alarm -> {
+            calling(alarm);
+            answered(happening.at(), alarm);
+        });
         if (happening.stimulus() instanceof Stimulus.Shelve said
                 && happening.decision().answer() instanceof Answer.Done) {
             Optional.ofNullable(open.get(said.key())).ifPresent(one -> one.answered(said.by(), happening.at()));
@@ -170,10 +173,18 @@ public final class PastNights {
         var one = new Called(stretch);
         called.add(one);
         open.put(stretch.key(), one);
+        calling(simulation.picture().alarm(stretch.key()));
         stretch.deed()
                 .filter(deed -> stretch.told().isEmpty() && !answers.containsKey(deed.by()))
                 .flatMap(PastNights::stimulus)
                 .ifPresent(said -> simulation.at(stretch.deed().orElseThrow().at(), said));
+    }
+
+    /** By now it may be out of service, or somebody may know of it already. */
+    private void calling(Alarm alarm) {
+        Optional.ofNullable(open.get(alarm.key()))
+                .filter(any -> alarm.state().calls())
+                .ifPresent(one -> one.call = one.call.calling());
     }
 
     private void answered(Instant now, Alarm alarm) {
@@ -209,9 +220,15 @@ public final class PastNights {
                         .filter(deed -> deed.by().equals(contact))
                         .flatMap(PastNights::stimulus));
         Optional<Duration> after = instead.or(one.stretch::after);
-        if (said.isPresent() && after.isPresent() && one.asked.add(contact)) {
+        if (said.isPresent() && after.isPresent() && waits(one) && one.asked.add(contact)) {
             simulation.at(now.plus(after.get()), said.get());
         }
+    }
+
+    /** What was answered in the replay waits for an answer again only when it calls anew. */
+    private boolean waits(Called one) {
+        return one.call.answeredAt().isEmpty()
+                || simulation.picture().alarm(one.stretch.key()).state().awaitsAnswer();
     }
 
     /** An alarm that calls in the replay. */
@@ -223,11 +240,17 @@ public final class PastNights {
 
         Called(Stretch stretch) {
             this.stretch = stretch;
-            this.call = PastCall.begun(stretch);
+            this.call = PastCall.begun(stretch, false);
         }
 
+        /** An answer that comes before the alarm is back can be needed once more; a shelf keeps it away. */
         void answered(String by, Instant at) {
             call = call.answered(by, at);
+            if (stretch.deed()
+                    .filter(deed -> deed.what() == PastDeed.What.SHELVED)
+                    .isEmpty()) {
+                asked.clear();
+            }
         }
     }
 }

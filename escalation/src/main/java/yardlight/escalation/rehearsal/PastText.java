@@ -19,6 +19,11 @@ public record PastText(Instant at, String contact, String channel, Set<String> s
         sites = java.util.Collections.unmodifiableSet(new TreeSet<>(sites));
     }
 
+    /** By mail: that wakes nobody, and is counted apart. */
+    public boolean mail() {
+        return channel.equals("mail");
+    }
+
     /** Of these sites. */
     public static PastText of(Instant at, String contact, String channel, Collection<String> sites) {
         return new PastText(at, contact, channel, new TreeSet<>(sites));

@@ -10,7 +10,7 @@ import java.util.Optional;
  * What a time was like for people: as it was, or as it would have been.
  *
  * @param texts those that went out in it, oldest first
- * @param calls the alarms that called people in it, oldest first
+ * @param calls the alarms that called people in it, oldest first; as it would have been, those that would call nobody too
  */
 public record Season(List<PastText> texts, List<PastCall> calls) {
 
@@ -34,7 +34,7 @@ public record Season(List<PastText> texts, List<PastCall> calls) {
     }
 
     private static PastCall really(Stretch one) {
-        PastCall begun = PastCall.begun(one);
+        PastCall begun = PastCall.begun(one, true);
         PastCall told = one.first().map(begun::told).orElse(begun);
         return one.deed().map(deed -> told.answered(deed.by(), deed.at())).orElse(told);
     }
@@ -44,6 +44,11 @@ public record Season(List<PastText> texts, List<PastCall> calls) {
         return new Season(
                 texts.stream().filter(text -> in(text.at(), from, to)).toList(),
                 calls.stream().filter(call -> in(call.at(), from, to)).toList());
+    }
+
+    /** Those that call somebody. */
+    public List<PastCall> calling() {
+        return calls.stream().filter(PastCall::calls).toList();
     }
 
     private static boolean in(Instant at, Instant from, Instant to) {
@@ -59,10 +64,11 @@ public record Season(List<PastText> texts, List<PastCall> calls) {
                 Optional.of(text.contact()),
                 Optional.of(text.channel()),
                 String.join(", ", text.sites()))));
-        calls.forEach(call -> lines.add(call.answeredAt()
-                .map(at -> new Rehearsal.Line(at, "answered", call.by(), Optional.empty(), alarm(call)))
-                .orElseGet(() ->
-                        new Rehearsal.Line(call.at(), "unanswered", Optional.empty(), Optional.empty(), alarm(call)))));
+        calling()
+                .forEach(call -> lines.add(call.answeredAt()
+                        .map(at -> new Rehearsal.Line(at, "answered", call.by(), Optional.empty(), alarm(call)))
+                        .orElseGet(() -> new Rehearsal.Line(
+                                call.at(), "unanswered", Optional.empty(), Optional.empty(), alarm(call)))));
         // Stable: a text comes before the answer of the same moment.
         lines.sort(Comparator.comparing(Rehearsal.Line::at));
         return List.copyOf(lines);

@@ -34,8 +34,6 @@ public record Toll(
         Optional<Duration> median,
         List<Person> people) {
 
-    private static final String MAIL = "mail";
-
     /** What it took from one of them. */
     public record Person(String contact, int texts, int mails, int atNight, int wakings) {}
 
@@ -53,27 +51,24 @@ public record Toll(
         List<Person> people = byContact.entrySet().stream()
                 .map(one -> person(one.getKey(), one.getValue(), zone.apply(one.getKey())))
                 .toList();
-        List<Duration> waits = season.calls().stream()
-                .flatMap(call -> call.waited().stream())
-                .sorted()
-                .toList();
+        List<PastCall> calls = season.calling();
+        List<Duration> waits =
+                calls.stream().flatMap(call -> call.waited().stream()).sorted().toList();
         return new Toll(
                 people.stream().mapToInt(Person::texts).sum(),
                 people.stream().mapToInt(Person::mails).sum(),
                 people.stream().mapToInt(Person::atNight).sum(),
                 people.stream().mapToInt(Person::wakings).sum(),
-                season.calls().size(),
-                season.calls().size() - waits.size(),
+                calls.size(),
+                calls.size() - waits.size(),
                 waits.isEmpty() ? Optional.empty() : Optional.of(waits.get(waits.size() - 1)),
                 waits.isEmpty() ? Optional.empty() : Optional.of(waits.get((waits.size() - 1) / 2)),
                 people);
     }
 
     private static Person person(String contact, List<PastText> all, ZoneId zone) {
-        List<Instant> texts = all.stream()
-                .filter(text -> !text.channel().equals(MAIL))
-                .map(PastText::at)
-                .toList();
+        List<Instant> texts =
+                all.stream().filter(text -> !text.mail()).map(PastText::at).toList();
         return new Person(
                 contact,
                 texts.size(),

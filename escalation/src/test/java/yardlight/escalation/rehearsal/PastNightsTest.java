@@ -42,6 +42,7 @@ class PastNightsTest {
                         ALARM,
                         Priority.HIGH,
                         SINCE,
+                        true,
                         Optional.of(SINCE),
                         Optional.of("ben"),
                         Optional.of(ANSWERED)));

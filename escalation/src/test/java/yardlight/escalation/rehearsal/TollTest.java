@@ -56,6 +56,19 @@ class TollTest {
         assertThat(toll.median()).contains(Duration.ofMinutes(4));
     }
 
+    @Test
+    void what_calls_nobody_is_neither_unanswered_nor_waited_for() {
+        PastCall silent = new PastCall(
+                TANK, "a", Priority.HIGH, EVENING, false, Optional.empty(), Optional.empty(), Optional.empty());
+        var season = new Season(List.of(), List.of(waited(Optional.of(4)), silent));
+
+        Toll toll = Toll.of(season, contact -> Fixtures.CHICAGO);
+
+        assertThat(toll.alarms()).isEqualTo(1);
+        assertThat(toll.unanswered()).isZero();
+        assertThat(season.lines()).extracting(Rehearsal.Line::what).containsExactly("answered");
+    }
+
     private static PastText text(String time, String contact, String channel) {
         return PastText.of(at("2026-11-25T" + time), contact, channel, Set.of("mesa-9"));
     }
@@ -66,6 +79,7 @@ class TollTest {
                 "a",
                 Priority.HIGH,
                 EVENING,
+                true,
                 Optional.of(EVENING),
                 minutes.map(any -> "ana"),
                 minutes.map(after -> EVENING.plus(Duration.ofMinutes(after))));

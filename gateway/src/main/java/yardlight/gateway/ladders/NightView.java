@@ -30,25 +30,30 @@ record NightView(Seasons.Compared compared, ZoneId zone, Clockface clock, Tongue
     }
 
     Choice choice(LocalDate evening, Optional<LocalDate> shown) {
-        int texts = within(compared.really(), evening).texts().size();
         return new Choice(
                 evening.toString(),
-                tongue.say("nights.choice", clock.readInWeek(evening), tongue.count("nights.count", texts)),
+                tongue.say("nights.choice", clock.readInWeek(evening), texts(within(compared.really(), evening))),
                 shown.equals(Optional.of(evening)));
     }
 
     Night night(LocalDate evening) {
+        Instant end = NightsSheets.noon(evening.plusDays(1), zone);
         return new Night(
                 clock.readInWeek(evening),
-                side(within(compared.really(), evening)),
-                side(within(compared.would(), evening)));
+                side(within(compared.really(), evening), end),
+                side(within(compared.would(), evening), end));
+    }
+
+    /** What comes after the night, such as a late answer, is told with its day. */
+    private String time(Instant at, Instant end) {
+        return at.isBefore(end) ? clock.time(at) : clock.readWithDay(at);
     }
 
     private Season within(Season season, LocalDate evening) {
         return season.within(NightsSheets.noon(evening, zone), NightsSheets.noon(evening.plusDays(1), zone));
     }
 
-    private Side side(Season season) {
+    private Side side(Season season, Instant end) {
         var names = new Names(compared.setup());
         var lines = new ArrayList<Line>();
         season.calls().forEach(call -> {
@@ -67,24 +72,33 @@ record NightView(Seasons.Compared compared, ZoneId zone, Clockface clock, Tongue
         return new Side(
                 summary(season),
                 lines.stream()
-                        .map(line -> new Row(clock.time(line.at()), line.words(), line.order() == 0))
+                        .map(line -> new Row(time(line.at(), end), line.words(), line.order() == 0))
                         .toList());
     }
 
     private String summary(Season season) {
-        String texts = tongue.count("nights.count", season.texts().size());
-        long open = season.calls().stream().filter(call -> call.by().isEmpty()).count();
-        Optional<Duration> longest =
-                season.calls().stream().flatMap(call -> call.waited().stream()).max(Comparator.naturalOrder());
+        long open =
+                season.calling().stream().filter(call -> call.by().isEmpty()).count();
+        Optional<Duration> longest = season.calling().stream()
+                .flatMap(call -> call.waited().stream())
+                .max(Comparator.naturalOrder());
         String waited =
                 longest.map(wait -> tongue.say("nights.waited", length(wait))).orElse("");
         String unanswered = open == 0 ? "" : tongue.count("nights.open", open);
-        return texts + waited + unanswered;
+        return texts(season) + waited + unanswered;
+    }
+
+    /** Mails are counted apart, as they are of the whole time. */
+    private String texts(Season season) {
+        long mails = season.texts().stream().filter(PastText::mail).count();
+        return tongue.count("nights.count", season.texts().size() - mails)
+                + (mails == 0 ? "" : tongue.count("nights.countmails", mails));
     }
 
     private String alarm(PastCall call, Names names) {
-        return names.site(call.key().site()) + " " + names.point(call.key()) + " "
+        String alarm = names.site(call.key().site()) + " " + names.point(call.key()) + " "
                 + call.key().condition();
+        return call.calls() ? alarm : tongue.say("nights.silent", alarm);
     }
 
     private String told(PastText text, Names names) {

@@ -6,8 +6,9 @@ import java.util.Optional;
 /**
  * Past nights as they were, beside what they would have been with a ladder.
  *
+ * @param days how many the time has
  * @param sites names of those that have the ladder, or would have it
- * @param tooMuch why nothing was played; empty when it was
+ * @param why nothing was played; empty when it was
  * @param figures of the whole time
  * @param people what it took from each of them
  * @param nights those in which anybody was called, the newest first
@@ -16,8 +17,9 @@ import java.util.Optional;
 record NightsSheet(
         LadderForm form,
         Ask ask,
+        int days,
         String sites,
-        String tooMuch,
+        String why,
         List<Figure> figures,
         List<Figure> people,
         List<Choice> nights,

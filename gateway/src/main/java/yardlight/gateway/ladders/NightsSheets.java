@@ -11,8 +11,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
@@ -32,7 +34,11 @@ import yardlight.gateway.stage.Seasons;
 @Component
 class NightsSheets {
 
-    static final int DAYS = 90;
+    /** Whoever has more alarms than can be played sees fewer days. Ours. */
+    static final List<Integer> DAYS = List.of(90, 30, 7);
+
+    /** What came of so many days. */
+    record Span(int days, Seasons.Played played) {}
 
     private final Seasons seasons;
     private final InstantSource clock;
@@ -43,7 +49,7 @@ class NightsSheets {
     }
 
     /**
-     * Plays the last 90 days.
+     * Plays the last 90 days, or as many fewer as can be played.
      *
      * @param setup in which the ladder is as it is wanted
      * @param wanted the night to be shown, {@code 2026-11-24}; the newest when there is no such night
@@ -56,28 +62,35 @@ class NightsSheets {
         ZoneId zone =
                 new Names(setup).zone(sites.stream().map(Site::id).findFirst().orElse(ask.site()));
         Instant now = clock.instant();
-        Instant from = noon(LocalDate.ofInstant(now, zone).minusDays(DAYS), zone);
-        Seasons.Played played = seasons.play(
-                setup,
-                Optional.of(sites.stream().map(Site::id).collect(Collectors.toCollection(TreeSet::new))),
-                from,
-                now,
-                Map.of());
+        Set<String> ids = sites.stream().map(Site::id).collect(Collectors.toCollection(TreeSet::new));
+        Span span = longest(days -> seasons.play(
+                setup, Optional.of(ids), noon(LocalDate.ofInstant(now, zone).minusDays(days), zone), now, Map.of()));
         var clockface = new Clockface(zone, now, tongue.locale());
-        return played instanceof Seasons.Compared compared
-                ? sheet(form, ask, names, wanted, new NightView(compared, zone, clockface, tongue))
+        return span.played() instanceof Seasons.Compared compared
+                ? sheet(form, ask, span.days(), names, wanted, new NightView(compared, zone, clockface, tongue))
                 : new NightsSheet(
                         form,
                         ask,
+                        span.days(),
                         names,
-                        tooMuch((Seasons.TooMuch) played, tongue),
+                        why((Seasons.NotPlayed) span.played(), span.days(), tongue),
                         List.of(),
                         List.of(),
                         List.of(),
                         Optional.empty());
     }
 
-    private static NightsSheet sheet(LadderForm form, Ask ask, String sites, String wanted, NightView view) {
+    /** The longest that can be played; who finds another season being played does not ask for another one. */
+    static Span longest(IntFunction<Seasons.Played> play) {
+        Span span = new Span(DAYS.get(0), play.apply(DAYS.get(0)));
+        for (int days : DAYS.subList(1, DAYS.size())) {
+            boolean tooMuch = span.played() == Seasons.NotPlayed.ALARMS || span.played() == Seasons.NotPlayed.TEXTS;
+            span = tooMuch ? new Span(days, play.apply(days)) : span;
+        }
+        return span;
+    }
+
+    private static NightsSheet sheet(LadderForm form, Ask ask, int days, String sites, String wanted, NightView view) {
         Seasons.Compared compared = view.compared();
         List<LocalDate> nights = nights(compared, view.zone());
         Optional<LocalDate> shown = nights.stream()
@@ -87,6 +100,7 @@ class NightsSheets {
         return new NightsSheet(
                 form,
                 ask,
+                days,
                 sites,
                 "",
                 figures(compared.tollThen(), compared.tollNow(), view.tongue()),
@@ -99,10 +113,11 @@ class NightsSheets {
         return day.atTime(LocalTime.NOON).atZone(zone).toInstant();
     }
 
-    private static String tooMuch(Seasons.TooMuch what, Tongue tongue) {
+    private static String why(Seasons.NotPlayed what, int days, Tongue tongue) {
         return switch (what) {
-            case ALARMS -> tongue.say("nights.toomuch.alarms", Seasons.MOST_ALARMS);
-            case TEXTS -> tongue.say("nights.toomuch.texts", PastNights.MOST_TEXTS);
+            case ALARMS -> tongue.say("nights.toomuch.alarms", Seasons.MOST_ALARMS, days);
+            case TEXTS -> tongue.say("nights.toomuch.texts", PastNights.MOST_TEXTS, days);
+            case BUSY -> tongue.say("nights.busy");
         };
     }
 
@@ -149,11 +164,12 @@ class NightsSheets {
                 : tongue.say("nights.person", all, person.atNight());
     }
 
-    /** In which nights anybody was called, by the evening on which each begins. */
+    /** In which nights anybody was called, or would have been, by the evening on which each begins. */
     static List<LocalDate> nights(Seasons.Compared compared, ZoneId zone) {
-        return Stream.concat(
-                        compared.really().texts().stream().map(PastText::at),
-                        compared.really().calls().stream().map(PastCall::at))
+        return Stream.of(compared.really(), compared.would())
+                .flatMap(season -> Stream.concat(
+                        season.texts().stream().map(PastText::at),
+                        season.calling().stream().map(PastCall::at)))
                 .map(at -> evening(at, zone))
                 .distinct()
                 .sorted(Comparator.reverseOrder())

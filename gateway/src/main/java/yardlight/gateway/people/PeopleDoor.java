@@ -47,10 +47,10 @@ class PeopleDoor {
         "/api/v1/boxes/**", "/api/v1/link-keys", "/api/v1/logins/**", "/api/v1/invitations/**", "/logins/**"
     };
 
-    /** Pages that change the setup, and the forms that lead there. */
     /** Past nights tell what people were called at night, as the burden does. */
     private static final String[] BY_HANDS = {"/sites/*/shut-in", "/ladders/*/nights", "/api/v1/rehearsals/nights"};
 
+    /** Pages that change the setup, and the forms that lead there. */
     private static final String[] SETUP_PAGES = {
         "/new-person",
         "/people/*/edit",

@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RestController;
@@ -25,6 +26,9 @@ import yardlight.gateway.stage.Seasons;
 /** Plays past nights once more: with the setup that holds, or with one that comes along and is not stored. */
 @RestController
 class NightsController {
+
+    /** What is being played is soon over. Ours. */
+    private static final Duration PATIENCE = Duration.ofSeconds(5);
 
     private final SetupInForce inForce;
     private final Seasons seasons;
@@ -57,7 +61,7 @@ class NightsController {
         if (played instanceof Seasons.Compared compared) {
             return NightsView.of(from.get(), to.get(), site, compared);
         }
-        throw Problem.invalid(Fault.at(fields.pointer("from"), tooMuch((Seasons.TooMuch) played)));
+        throw refused((Seasons.NotPlayed) played, fields.pointer("from"));
     }
 
     private static void length(Fields fields, Instant from, Instant to) {
@@ -68,10 +72,17 @@ class NightsController {
         }
     }
 
-    private static String tooMuch(Seasons.TooMuch what) {
-        return switch (what) {
-            case ALARMS -> "must be so near to to that at most " + Seasons.MOST_ALARMS + " alarms called in between";
-            case TEXTS -> "must be so near to to that at most " + PastNights.MOST_TEXTS + " texts would go out";
+    private static Problem refused(Seasons.NotPlayed why, String pointer) {
+        return switch (why) {
+            case ALARMS ->
+                Problem.invalid(Fault.at(
+                        pointer,
+                        "must be so near to to that at most " + Seasons.MOST_ALARMS + " alarms called in between"));
+            case TEXTS ->
+                Problem.invalid(Fault.at(
+                        pointer,
+                        "must be so near to to that at most " + PastNights.MOST_TEXTS + " texts would go out"));
+            case BUSY -> Problem.later(HttpStatus.SERVICE_UNAVAILABLE, "another past season is being played", PATIENCE);
         };
     }
 }

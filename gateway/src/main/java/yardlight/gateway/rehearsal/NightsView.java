@@ -67,12 +67,17 @@ record NightsView(
             Outcome really,
             Outcome would) {}
 
-    /** What came of it on one side. */
+    /**
+     * What came of it on one side.
+     *
+     * @param calls whether it called anybody
+     */
     @JsonInclude(JsonInclude.Include.NON_ABSENT)
-    record Outcome(Optional<Instant> firstTextAt, Optional<String> answeredBy, Optional<Instant> answeredAt) {
+    record Outcome(
+            boolean calls, Optional<Instant> firstTextAt, Optional<String> answeredBy, Optional<Instant> answeredAt) {
 
         static Outcome of(PastCall call) {
-            return new Outcome(call.toldAt(), call.by(), call.answeredAt());
+            return new Outcome(call.calls(), call.toldAt(), call.by(), call.answeredAt());
         }
     }
 

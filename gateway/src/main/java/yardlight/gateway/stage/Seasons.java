@@ -8,9 +8,6 @@ import java.time.ZoneOffset;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.Semaphore;
-import java.util.function.Supplier;
-import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Component;
 import yardlight.db.report.PastSeasons;
 import yardlight.escalation.rehearsal.Past;
@@ -20,7 +17,6 @@ import yardlight.escalation.rehearsal.Toll;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
-import yardlight.gateway.problem.Problem;
 
 /** Plays past nights once more, one season at a time, beside the alarms and never in their way. */
 @Component
@@ -31,10 +27,11 @@ public class Seasons {
     /** A season of so many alarms takes seconds; whoever has more of them asks for less at a time. Ours. */
     public static final int MOST_ALARMS = 5_000;
 
-    private static final Duration PATIENCE = Duration.ofSeconds(5);
+    /** A second click, or a second person, waits for what the first one started. Ours. */
+    private static final Duration PATIENCE = Duration.ofSeconds(10);
 
     /** What came of it. */
-    public sealed interface Played permits Compared, TooMuch {}
+    public sealed interface Played permits Compared, NotPlayed {}
 
     /**
      * The time as it was beside what it would have been.
@@ -60,16 +57,20 @@ public class Seasons {
         }
     }
 
-    /** More than is played at a time. */
-    public enum TooMuch implements Played {
+    /** Why nothing was played. */
+    public enum NotPlayed implements Played {
+        /** More alarms, or far more lines about them, than are played at a time. */
         ALARMS,
-        TEXTS
+        /** More texts than are played at a time. */
+        TEXTS,
+        /** Another season is being played, and was not over in time. */
+        BUSY
     }
 
     private final PastSeasons seasons;
     private final Stage stage;
     private final InstantSource clock;
-    private final Semaphore one = new Semaphore(1);
+    private final Turn turn = new Turn(PATIENCE);
 
     Seasons(PastSeasons seasons, Stage stage, InstantSource clock) {
         this.seasons = seasons;
@@ -85,14 +86,13 @@ public class Seasons {
      * @param from inclusive
      * @param to exclusive, at most {@link #LONGEST} later
      * @param answers as in {@link PastNights#play}
-     * @throws Problem 503 while another season is played
      */
     public Played play(
             Setup setup, Optional<Set<String>> sites, Instant from, Instant to, Map<String, Duration> answers) {
-        return alone(() -> {
-            Optional<Past> all = seasons.between(sites, from, to, MOST_ALARMS);
-            return all.map(past -> play(setup, past, answers)).orElse(TooMuch.ALARMS);
-        });
+        return turn.take(() -> seasons.between(sites, from, to, MOST_ALARMS)
+                        .map(past -> play(setup, past, answers))
+                        .orElse(NotPlayed.ALARMS))
+                .orElse(NotPlayed.BUSY);
     }
 
     private Played play(Setup setup, Past all, Map<String, Duration> answers) {
@@ -101,17 +101,6 @@ public class Seasons {
         Instant now = clock.instant();
         return PastNights.play(setup, past, end.isAfter(now) ? now : end, answers, stage.stops())
                 .<Played>map(would -> new Compared(setup, Season.really(past), would, all.calls() - past.calls()))
-                .orElse(TooMuch.TEXTS);
-    }
-
-    private <T> T alone(Supplier<T> work) {
-        if (!one.tryAcquire()) {
-            throw Problem.later(HttpStatus.SERVICE_UNAVAILABLE, "another past season is being played", PATIENCE);
-        }
-        try {
-            return work.get();
-        } finally {
-            one.release();
-        }
+                .orElse(NotPlayed.TEXTS);
     }
 }
