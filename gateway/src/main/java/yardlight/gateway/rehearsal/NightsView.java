@@ -64,8 +64,8 @@ record NightsView(
             String condition,
             String priority,
             Instant at,
-            Outcome really,
-            Outcome would) {}
+            CallEnd really,
+            CallEnd would) {}
 
     /**
      * What came of it on one side.
@@ -73,11 +73,11 @@ record NightsView(
      * @param calls whether it called anybody
      */
     @JsonInclude(JsonInclude.Include.NON_ABSENT)
-    record Outcome(
+    record CallEnd(
             boolean calls, Optional<Instant> firstTextAt, Optional<String> answeredBy, Optional<Instant> answeredAt) {
 
-        static Outcome of(PastCall call) {
-            return new Outcome(call.calls(), call.toldAt(), call.by(), call.answeredAt());
+        static CallEnd of(PastCall call) {
+            return new CallEnd(call.calls(), call.toldAt(), call.by(), call.answeredAt());
         }
     }
 
@@ -105,7 +105,7 @@ record NightsView(
                 really.key().condition(),
                 really.priority().word(),
                 really.at(),
-                Outcome.of(really),
-                Outcome.of(would));
+                CallEnd.of(really),
+                CallEnd.of(would));
     }
 }
