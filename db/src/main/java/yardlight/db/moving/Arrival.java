@@ -31,12 +31,13 @@ final class Arrival {
     }
 
     /**
+     * @param fitted what had to be changed of it
      * @param edge of the tree of the log as it came
      * @param clock now; the line is no earlier than what was written last
      */
-    Entry write(String file, Crate crate, LogHead head, byte[] edge, Instant clock) throws SQLException {
+    Entry write(String file, Crate crate, Fitted fitted, LogHead head, byte[] edge, Instant clock) throws SQLException {
         Instant now = clock.isBefore(head.at()) ? head.at() : clock;
-        Entry entry = entry(file, crate, head);
+        Entry entry = entry(file, crate, fitted, head);
         long line = head.last() + 1;
         byte[] leaf = new Hashing()
                 .leaf(CanonicalLine.of(line, now, entry.what().word(), entry.about(), LogColumns.cut(entry.words())));
@@ -56,14 +57,15 @@ final class Arrival {
         return entry;
     }
 
-    private static Entry entry(String file, Crate crate, LogHead head) {
+    private static Entry entry(String file, Crate crate, Fitted fitted, LogHead head) {
         String root = HexFormat.of().formatHex(head.root());
         return new Entry(
                 Entry.What.MOVE,
                 Map.of("root", root),
                 "moved here by " + file + ", made at " + crate.made() + " of a database of " + crate.database() + ": "
                         + crate.parts().size() + " tables, " + crate.rows() + " rows, the log to line " + head.last()
-                        + ", whose tree was computed anew and has the root " + root);
+                        + ", whose tree was computed anew and has the root " + root
+                        + fitted.words());
     }
 
     private void tile(int level, long place, byte[] hash) {

@@ -14,19 +14,21 @@ final class Filling implements CrateFile.Lines {
 
     private final MovedTable table;
     private final PreparedStatement statement;
+    private final Fitted fitted;
     private int rows;
     private int characters;
 
-    private Filling(MovedTable table, PreparedStatement statement) {
+    private Filling(MovedTable table, PreparedStatement statement, Fitted fitted) {
         this.table = table;
         this.statement = statement;
+        this.fitted = fitted;
     }
 
     /** @throws MoveRefused when the part has other columns, or what is in it does not fit into them */
-    static void fill(Connection connection, CrateFile crate, Crate.Part part) throws SQLException {
+    static void fill(Connection connection, CrateFile crate, Crate.Part part, Fitted fitted) throws SQLException {
         MovedTable table = MovedTable.of(connection, part.table());
         try (PreparedStatement statement = connection.prepareStatement(table.put())) {
-            var filling = new Filling(table, statement);
+            var filling = new Filling(table, statement, fitted);
             crate.read(part, filling);
             filling.flush();
         } catch (SQLException e) {
@@ -45,7 +47,7 @@ final class Filling implements CrateFile.Lines {
     @Override
     public void row(long number, String line) throws SQLException {
         try {
-            table.bind(statement, line);
+            table.bind(statement, line, fitted);
         } catch (RuntimeException e) {
             throw new MoveRefused("row " + number + " of " + table.name() + " cannot be read: " + e.getMessage(), e);
         }

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.HexFormat;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
 import yardlight.db.columns.Column;
 
 /** What is in a column, by whatever name a database calls it, and how that is written and read back exactly. */
@@ -86,15 +87,16 @@ enum Kind {
     /**
      * Binds what was written.
      *
+     * @param texts makes of a text what the database keeps
      * @throws IllegalArgumentException or another {@link RuntimeException} when it was not written by {@link #write}
      */
-    void bind(PreparedStatement statement, int index, String cell) throws SQLException {
+    void bind(PreparedStatement statement, int index, String cell, UnaryOperator<String> texts) throws SQLException {
         if (cell.equals(NONE)) {
             statement.setNull(index, type);
             return;
         }
         switch (this) {
-            case TEXT -> statement.setString(index, Escaped.read(cell));
+            case TEXT -> statement.setString(index, texts.apply(Escaped.read(cell)));
             case WHOLE -> statement.setLong(index, Long.parseLong(cell));
             case REAL -> statement.setDouble(index, Double.parseDouble(cell));
             case FLAG -> statement.setBoolean(index, flag(cell));

@@ -85,14 +85,15 @@ public final class MoveIn {
             if (new Content(connection).any()) {
                 throw new MoveRefused("another gateway wrote to the database meanwhile");
             }
+            var fitted = new Fitted(transaction.vendor());
             for (Crate.Part part : crate.crate().parts()) {
-                Filling.fill(connection, crate, part);
+                Filling.fill(connection, crate, part, fitted);
             }
             var log = new StoredLog(connection);
             LogHead head = log.head();
             refuseAnother(crate.crate().head(), head, MoveOut.key(connection));
-            Entry line =
-                    new Arrival(connection).write(file.getFileName().toString(), crate.crate(), head, log.edge(), now);
+            Entry line = new Arrival(connection)
+                    .write(file.getFileName().toString(), crate.crate(), fitted, head, log.edge(), now);
             transaction.commit();
             return line;
         } catch (SQLException e) {

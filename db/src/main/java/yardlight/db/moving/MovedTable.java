@@ -88,16 +88,21 @@ record MovedTable(String name, List<Col> columns, int atOnce) {
     /**
      * Binds such a line to the statement of {@link #put}.
      *
-     * @throws IllegalArgumentException or another {@link RuntimeException} when it is no line of this table
+     * @throws IllegalArgumentException when it is no line of this table; it names the column
      */
-    void bind(PreparedStatement statement, String line) throws SQLException {
+    void bind(PreparedStatement statement, String line, Fitted fitted) throws SQLException {
         String[] cells = line.split(BETWEEN, -1);
         if (cells.length != columns.size()) {
             throw new IllegalArgumentException(
                     "cells of a row must be as many as the columns, " + columns.size() + ": " + cells.length);
         }
         for (int i = 0; i < cells.length; i++) {
-            columns.get(i).kind().bind(statement, i + 1, cells[i]);
+            Col column = columns.get(i);
+            try {
+                column.kind().bind(statement, i + 1, cells[i], text -> fitted.text(name, text));
+            } catch (RuntimeException e) {
+                throw new IllegalArgumentException(column.name() + ": " + e.getMessage(), e);
+            }
         }
     }
 }

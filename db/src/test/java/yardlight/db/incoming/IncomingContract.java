@@ -47,6 +47,17 @@ abstract class IncomingContract {
         assertThat(texts.known("smpp/known")).isTrue();
     }
 
+    /** PostgreSQL refuses U+0000, and the carrier would bring the text again for ever. */
+    @Test
+    void a_text_with_a_character_that_is_none_is_kept_without_it() {
+        texts.keep(new IncomingText("smpp/nought", "smpp", "+15755550101", "\u0000ok\u0000 47", NOW, "You have it."));
+
+        assertThat(texts.open(NOW, NOW, 10))
+                .filteredOn(text -> text.id().equals("smpp/nought"))
+                .extracting(IncomingText::words)
+                .containsExactly("ok 47");
+    }
+
     @Test
     void an_answer_is_open_until_it_is_claimed_and_again_when_the_claim_is_over() {
         IncomingText text = text("smpp/claimed", "You have it.", NOW);

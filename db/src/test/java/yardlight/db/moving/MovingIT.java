@@ -61,6 +61,25 @@ class MovingIT {
         assertThat(crate.head().size()).isEqualTo(RandomNight.LINES);
     }
 
+    /** H2 may have kept such texts; PostgreSQL does not, and says in the log what it made of them. */
+    @ParameterizedTest
+    @EnumSource
+    void a_text_with_u_0000_arrives_as_it_was_or_with_a_line_about_what_it_became(TestDatabase to) throws SQLException {
+        Ground old = Ground.filled(TestDatabase.H2, SEED);
+        old.jdbc().update("update incoming_text set channel = 'nul', words = ? where id like '3:%'", "a\0b\0 \\u0000");
+        Path file = folder.resolve("crate.zip");
+        old.moveOut(file);
+        Ground fresh = Ground.empty(to);
+
+        Entry line = fresh.moveIn(file).in(RandomNight.BEGAN);
+
+        boolean keeps = to == TestDatabase.H2;
+        assertThat(fresh.jdbc().queryForObject("select words from incoming_text where channel = 'nul'", String.class))
+                .isEqualTo(keeps ? "a\0b\0 \\u0000" : "a\ufffdb\ufffd \\u0000");
+        assertThat(line.words().endsWith("; texts in which U+0000 became U+FFFD: 1"))
+                .isEqualTo(!keeps);
+    }
+
     /** What was written by the one is the beginning of what the other writes, and that can move on. */
     @ParameterizedTest
     @MethodSource("between")
