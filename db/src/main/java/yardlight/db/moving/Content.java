@@ -6,6 +6,8 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.HashSet;
+import java.util.HexFormat;
+import java.util.Optional;
 import java.util.Set;
 import yardlight.db.evidence.SignedHead;
 
@@ -24,16 +26,16 @@ final class Content {
         this.connection = connection;
     }
 
-    /** Whether there is anything: a gateway was started on it, if only once. */
-    boolean any() throws SQLException {
+    /** The first table that has something in it: a gateway was started on it, if only once. Empty when nothing has. */
+    Optional<String> filled() throws SQLException {
         Set<String> tables = tables();
         for (String table : Tables.MOVING) {
             String one = table.equals(Tables.LANE) ? UNUSED : "select 1 from " + table + " fetch first 1 rows only";
             if (tables.contains(table) && finds(one)) {
-                return true;
+                return Optional.of(table);
             }
         }
-        return false;
+        return Optional.empty();
     }
 
     boolean hasTables() throws SQLException {
@@ -42,7 +44,7 @@ final class Content {
 
     /**
      * Whether it stems from the crate with this head, as the line says that was the first one after it. When the lines of
-     * that time are not kept any more, it is taken to be so.
+     * that time are not kept any more, it is taken to be so if the same key signs.
      */
     boolean stemsFrom(SignedHead head) throws SQLException {
         long next = head.first() + head.size();
@@ -56,8 +58,14 @@ final class Content {
         }
         try (Statement statement = connection.createStatement();
                 ResultSet rows = statement.executeQuery(OLDEST)) {
-            return rows.next() && rows.getLong(1) > next;
+            return rows.next() && rows.getLong(1) > next && signs(head.publicKey());
         }
+    }
+
+    private boolean signs(String publicKey) throws SQLException {
+        return MoveOut.found(connection)
+                .filter(key -> HexFormat.of().formatHex(key.open()).equals(publicKey))
+                .isPresent();
     }
 
     private boolean finds(String sql) throws SQLException {

@@ -6,6 +6,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.HexFormat;
+import java.util.Optional;
 import javax.sql.DataSource;
 import yardlight.db.evidence.HeadKey;
 import yardlight.db.evidence.LogHead;
@@ -26,7 +27,9 @@ public final class MoveIn {
         /** The database stems from it already. */
         DONE,
         /** The file is gone, and there is something in the database. */
-        GONE
+        GONE,
+        /** The file cannot be read as a crate, and there is something in the database. */
+        UNREADABLE
     }
 
     private final DataSource source;
@@ -40,22 +43,20 @@ public final class MoveIn {
     /**
      * Looks at both and changes neither; the database need not have its tables yet.
      *
-     * @throws MoveRefused when the crate is damaged, or of another release, or something else is in the database
+     * @throws MoveRefused when nothing is in the database and the crate is damaged, or of another release; or when the
+     *     database has something else in it than what the crate has
      */
     public Finding look() {
         try (Connection connection = source.getConnection()) {
             var content = new Content(connection);
-            boolean filled = content.any();
-            if (!Files.exists(file)) {
-                if (filled) {
-                    return Finding.GONE;
-                }
+            Optional<String> filled = content.filled();
+            if (filled.isPresent()) {
+                return beside(content, filled.get());
+            }
+            if (Files.notExists(file)) {
                 throw new MoveRefused("it is not there");
             }
             try (var crate = new CrateFile(file)) {
-                if (filled) {
-                    return done(content, crate.crate());
-                }
                 crate.check(SchemaVersion.newestCommon());
                 return Finding.TO_BE_DONE;
             }
@@ -64,11 +65,22 @@ public final class MoveIn {
         }
     }
 
-    private static Finding done(Content content, Crate crate) throws SQLException {
+    /** What became of a file that was left behind is no reason for a filled database to stay without a watch. */
+    private Finding beside(Content content, String table) throws SQLException {
+        if (Files.notExists(file)) {
+            return Finding.GONE;
+        }
+        Crate crate;
+        try (var read = new CrateFile(file)) {
+            crate = read.crate();
+        } catch (MoveRefused e) {
+            return Finding.UNREADABLE;
+        }
         if (content.hasTables() && content.stemsFrom(crate.head())) {
             return Finding.DONE;
         }
-        throw new MoveRefused("there is something in the database already, if only of one start; a new one is needed");
+        throw new MoveRefused("there is something in the database already, if only of one start, in " + table
+                + "; a new one is needed");
     }
 
     /**
@@ -82,8 +94,9 @@ public final class MoveIn {
         try (var crate = new CrateFile(file);
                 LongTransaction transaction = LongTransaction.begin(source)) {
             Connection connection = transaction.connection();
-            if (new Content(connection).any()) {
-                throw new MoveRefused("another gateway wrote to the database meanwhile");
+            Optional<String> filled = new Content(connection).filled();
+            if (filled.isPresent()) {
+                throw new MoveRefused("another gateway wrote to the database meanwhile, into " + filled.get());
             }
             var fitted = new Fitted(transaction.vendor());
             for (Crate.Part part : crate.crate().parts()) {

@@ -12,6 +12,7 @@ import java.sql.Statement;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Base64;
+import java.util.Optional;
 import java.util.Set;
 import javax.sql.DataSource;
 import yardlight.db.disk.Forced;
@@ -82,7 +83,7 @@ public final class MoveOut {
         try (Connection connection = source.getConnection()) {
             Neighbours.refuse(connection, vendor);
             var content = new Content(connection);
-            if (!content.any()) {
+            if (content.filled().isEmpty()) {
                 throw new MoveRefused("there is nothing in this database: is it the right one?");
             }
             Set<Integer> known = SchemaVersion.known(vendor);
@@ -117,14 +118,20 @@ public final class MoveOut {
 
     /** The key that signs heads, as the gateways of this database keep it. */
     static HeadKey key(Connection connection) throws SQLException {
+        return found(connection)
+                .orElseThrow(() -> new MoveRefused(
+                        "there is no key that signs heads of the log; a gateway makes it when it starts"));
+    }
+
+    /** The same, where it may be that no gateway was started yet. */
+    static Optional<HeadKey> found(Connection connection) throws SQLException {
         try (PreparedStatement statement = connection.prepareStatement(KEY)) {
             statement.setString(1, HeadKey.NAME);
             try (ResultSet rows = statement.executeQuery()) {
-                if (rows.next()) {
-                    return HeadKey.of(Base64.getDecoder().decode(rows.getString(1)));
-                }
+                return rows.next()
+                        ? Optional.of(HeadKey.of(Base64.getDecoder().decode(rows.getString(1))))
+                        : Optional.empty();
             }
-            throw new MoveRefused("there is no key that signs heads of the log; a gateway makes it when it starts");
         } catch (IllegalArgumentException e) {
             throw new MoveRefused("the key that signs heads of the log cannot be read", e);
         }

@@ -43,7 +43,7 @@ record Ground(TestDatabase database, String url) {
 
     boolean isEmpty() throws SQLException {
         try (var connection = source().getConnection()) {
-            return !new Content(connection).any();
+            return new Content(connection).filled().isEmpty();
         }
     }
 }

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -155,13 +156,50 @@ class MovingIT {
                 .hasMessage("it is not there");
     }
 
+    /** It may lie about for years, and a gateway that was moved must start as long as its database is sound. */
+    @Test
+    void a_file_that_cannot_be_read_is_only_needed_where_nothing_is() throws SQLException, IOException {
+        Path file = folder.resolve("crate.zip");
+        Ground.filled(TestDatabase.H2, SEED).moveOut(file);
+        Ground filled = Ground.empty(TestDatabase.H2);
+        filled.moveIn(file).in(RandomNight.BEGAN);
+        Path later = new Tampered(file)
+                .list(list -> list.replace("crate 1", "crate 2"))
+                .as(folder.resolve("later.zip"));
+        byte[] bytes = Files.readAllBytes(file);
+        Path cut = Files.write(folder.resolve("cut.zip"), Arrays.copyOf(bytes, bytes.length / 2));
+
+        for (Path left : List.of(later, cut, Files.createDirectory(folder.resolve("folder")))) {
+            assertThat(filled.moveIn(left).look()).isEqualTo(MoveIn.Finding.UNREADABLE);
+            assertThatThrownBy(() -> Ground.empty(TestDatabase.H2).moveIn(left).look())
+                    .isInstanceOf(MoveRefused.class);
+        }
+    }
+
+    /** Its own lines may all be later ones, and it stems from nothing. */
+    @Test
+    void a_database_whose_oldest_lines_are_gone_is_not_taken_for_that_of_another_gateway_s_crate() throws SQLException {
+        Path file = folder.resolve("crate.zip");
+        Ground.filled(TestDatabase.H2, SEED).moveOut(file);
+        Ground other = Ground.filled(TestDatabase.H2, SEED);
+        RandomNight.log(other.source(), 100);
+        other.jdbc().update("delete from log_line where line < 620");
+
+        assertThatThrownBy(() -> other.moveIn(file).look())
+                .isInstanceOf(MoveRefused.class)
+                .hasMessageContaining("there is something in the database already");
+    }
+
     @Test
     void the_database_that_it_was_made_of_does_not_take_it() throws SQLException {
         Path file = folder.resolve("crate.zip");
         Ground old = Ground.filled(TestDatabase.H2, SEED);
         old.moveOut(file);
 
-        assertThatThrownBy(() -> old.moveIn(file).look()).isInstanceOf(MoveRefused.class);
+        assertThatThrownBy(() -> old.moveIn(file).look())
+                .isInstanceOf(MoveRefused.class)
+                .hasMessage(
+                        "there is something in the database already, if only of one start, in lane; a new one is needed");
     }
 
     @Test

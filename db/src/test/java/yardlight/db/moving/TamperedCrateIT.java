@@ -115,8 +115,10 @@ class TamperedCrateIT {
                 because(
                         "the columns of desk are not those",
                         crate -> crate.change("desk", to("contact:text", "who:text"))),
-                because("row 1 of desk cannot be read", crate -> crate.change("desk", to("\n[^\t]*\t", "\n"))),
-                because("row 1 of event cannot be read", crate -> crate.change("event", to("\n0\t", "\nnought\t"))),
+                because("row 1 of desk cannot be read: cells", crate -> crate.change("desk", to("\n[^\t]*\t", "\n"))),
+                because(
+                        "row 1 of event cannot be read: number: ",
+                        crate -> crate.change("event", to("\n0\t", "\nnought\t"))),
                 because(
                         "what is in person is not taken",
                         crate -> crate.change("person", to("(?d)\n(.*)\n", "\n$1\n$1\n"))),

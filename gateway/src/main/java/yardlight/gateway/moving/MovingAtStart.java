@@ -50,11 +50,20 @@ final class MovingAtStart implements FlywayMigrationStrategy {
             throw new MoveRefused(OUT + " and " + IN + " are both set, and one gateway cannot do both");
         }
         if (!out.isBlank()) {
-            moveOut(Path.of(out));
+            named(OUT, out, () -> moveOut(Path.of(out)));
         } else if (in.isBlank()) {
             tables.migrate();
         } else {
-            moveIn(tables, Path.of(in));
+            named(IN, in, () -> moveIn(tables, Path.of(in)));
+        }
+    }
+
+    /** Whoever reads why nothing was moved has to know which file is meant, and where it was asked for. */
+    private static void named(String property, String file, Runnable move) {
+        try {
+            move.run();
+        } catch (MoveRefused e) {
+            throw new MoveRefused(property + "=" + file + ": " + e.getMessage(), e);
         }
     }
 
@@ -84,6 +93,11 @@ final class MovingAtStart implements FlywayMigrationStrategy {
         switch (finding) {
             case DONE -> LOG.warn("{} was moved in at an earlier start and is not again; remove {}", file, IN);
             case GONE -> LOG.warn("{} is not there, and the database has something in it; remove {}", file, IN);
+            case UNREADABLE ->
+                LOG.warn(
+                        "{} cannot be read as a crate of this release, and the database has something in it; remove {}",
+                        file,
+                        IN);
             case TO_BE_DONE -> {
                 LOG.info("{} is being moved in", file);
                 long began = System.nanoTime();

@@ -171,7 +171,8 @@ class MovingHouseIT {
 
             assertThat(refused.exitCode()).isEqualTo(1);
             assertThat(refused.said())
-                    .contains("Nothing was moved, and nothing was changed: it cannot be read, or is damaged");
+                    .contains("Nothing was moved, and nothing was changed: yardlight.move-in-from=" + file
+                            + ": it cannot be read, or is damaged");
         }
     }
 
