@@ -25,6 +25,7 @@ final class LongTransaction implements AutoCloseable {
 
     private final Connection connection;
     private final Vendor vendor;
+    private boolean committed;
 
     private LongTransaction(Connection connection, Vendor vendor) {
         this.connection = connection;
@@ -66,6 +67,7 @@ final class LongTransaction implements AutoCloseable {
         if (vendor.syncStatement().isPresent()) {
             run(vendor.syncStatement().get());
         }
+        committed = true;
     }
 
     private void run(String sql) throws SQLException {
@@ -74,7 +76,7 @@ final class LongTransaction implements AutoCloseable {
         }
     }
 
-    /** What was not committed is as if it had not been. */
+    /** What was not committed is as if it had not been; what was stays, whatever becomes of the connection. */
     @Override
     public void close() throws SQLException {
         try (connection) {
@@ -85,6 +87,10 @@ final class LongTransaction implements AutoCloseable {
             connection.setAutoCommit(true);
             if (vendor == Vendor.POSTGRESQL) {
                 connection.setTransactionIsolation(Connection.TRANSACTION_READ_COMMITTED);
+            }
+        } catch (SQLException e) {
+            if (!committed) {
+                throw e;
             }
         }
     }

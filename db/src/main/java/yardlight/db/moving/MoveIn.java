@@ -89,6 +89,7 @@ public final class MoveIn {
      * @param now for the line of the log that says so
      * @return that line
      * @throws MoveRefused when it is not whole, or somebody wrote meanwhile; the database has nothing in it then
+     * @throws MoveInDoubt when it may be in, and may not be on disk
      */
     public Entry in(Instant now) {
         try (var crate = new CrateFile(file);
@@ -107,10 +108,18 @@ public final class MoveIn {
             refuseAnother(crate.crate().head(), head, MoveOut.key(connection));
             Entry line = new Arrival(connection)
                     .write(file.getFileName().toString(), crate.crate(), fitted, head, log.edge(), now);
-            transaction.commit();
+            commit(transaction);
             return line;
         } catch (SQLException e) {
             throw Trouble.refused(e);
+        }
+    }
+
+    private static void commit(LongTransaction transaction) {
+        try {
+            transaction.commit();
+        } catch (SQLException e) {
+            throw new MoveInDoubt("the database failed at the end: " + e.getMessage(), e);
         }
     }
 

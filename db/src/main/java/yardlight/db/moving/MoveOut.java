@@ -30,11 +30,22 @@ public final class MoveOut {
     private static final String HALF = ".half";
     private static final String KEY = "select content from secret where name = ?";
 
+    /** Waits until the disk has it. */
+    interface Sync {
+        void force(Path path) throws IOException;
+    }
+
     private final DataSource source;
+    private final Sync disk;
 
     /** @param source no other connection of which is open: on PostgreSQL it would be taken for another gateway's */
     public MoveOut(DataSource source) {
+        this(source, Forced::sync);
+    }
+
+    MoveOut(DataSource source, Sync disk) {
         this.source = source;
+        this.disk = disk;
     }
 
     /**
@@ -53,9 +64,8 @@ public final class MoveOut {
         try {
             Files.deleteIfExists(half);
             Crate crate = write(half, now);
-            Forced.sync(half);
-            Files.move(half, whole, StandardCopyOption.ATOMIC_MOVE);
-            Forced.sync(whole.getParent());
+            disk.force(half);
+            name(half, whole);
             return crate;
         } catch (SQLException e) {
             throw Trouble.refused(e);
@@ -63,6 +73,17 @@ public final class MoveOut {
             throw new MoveRefused("the file cannot be written: " + e, e);
         } finally {
             drop(half);
+        }
+    }
+
+    /** Whoever is told that there is no file must not find one, with all keys in it. */
+    private void name(Path half, Path whole) throws IOException {
+        Files.move(half, whole, StandardCopyOption.ATOMIC_MOVE);
+        try {
+            disk.force(whole.getParent());
+        } catch (IOException e) {
+            drop(whole);
+            throw e;
         }
     }
 
@@ -137,11 +158,12 @@ public final class MoveOut {
         }
     }
 
-    private static void drop(Path half) {
+    private static void drop(Path file) {
         try {
-            Files.deleteIfExists(half);
+            Files.deleteIfExists(file);
         } catch (IOException e) {
-            // It is no crate by its name, and the next try removes it.
+            // A half is no crate by its name, and the next try removes it; of a whole one the next try says that it is
+            // there.
         }
     }
 }

@@ -12,6 +12,7 @@ import org.springframework.boot.flyway.autoconfigure.FlywayMigrationStrategy;
 import org.springframework.stereotype.Component;
 import yardlight.db.moving.Crate;
 import yardlight.db.moving.MoveIn;
+import yardlight.db.moving.MoveInDoubt;
 import yardlight.db.moving.MoveOut;
 import yardlight.db.moving.MoveRefused;
 
@@ -64,6 +65,8 @@ final class MovingAtStart implements FlywayMigrationStrategy {
             move.run();
         } catch (MoveRefused e) {
             throw new MoveRefused(property + "=" + file + ": " + e.getMessage(), e);
+        } catch (MoveInDoubt e) {
+            throw new MoveInDoubt(property + "=" + file + ": " + e.getMessage(), e);
         }
     }
 
