@@ -9,8 +9,8 @@ import java.util.List;
 import yardlight.db.disk.Vendor;
 
 /**
- * Whoever else has the database open under the same login: as a rule another gateway. An H2 file has one process anyway, by
- * its lock.
+ * Whoever else has the database open, as a rule another gateway. On PostgreSQL only who has the same login is seen. An H2 file
+ * has one process by its lock; where it is shared all the same (AUTO_SERVER, or a server of H2), each connection is seen.
  */
 final class Neighbours {
 
@@ -19,6 +19,11 @@ final class Neighbours {
             from pg_stat_activity where datname = current_database() and usename = session_user
                 and backend_type = 'client backend' and pid <> pg_backend_pid()
             order by pid
+            """;
+
+    private static final String OTHERS_ON_H2 = """
+            select session_id || ' (' || user_name || ')' from information_schema.sessions
+            where session_id <> session_id() order by session_id
             """;
 
     /** A gateway that was stopped a moment ago is still taking its leave of the server. */
@@ -33,19 +38,21 @@ final class Neighbours {
      * @throws MoveRefused when there is somebody, and they do not leave
      */
     static void refuse(Connection connection, Vendor vendor) throws SQLException {
-        if (vendor == Vendor.H2) {
-            return;
+        List<String> others = vendor == Vendor.H2 ? ask(connection, OTHERS_ON_H2) : onceTheyHadTimeToLeave(connection);
+        if (!others.isEmpty()) {
+            throw new MoveRefused("another gateway has the database open, or another program by the same login: "
+                    + (vendor == Vendor.H2 ? "session " : "process ") + String.join(", ", others)
+                    + " of the server. Stop it first");
         }
+    }
+
+    private static List<String> onceTheyHadTimeToLeave(Connection connection) throws SQLException {
         List<String> others = ask(connection, OTHERS);
         for (int look = 1; look < LOOKS && !others.isEmpty(); look++) {
             ask(connection, WAIT);
             others = ask(connection, OTHERS);
         }
-        if (!others.isEmpty()) {
-            throw new MoveRefused(
-                    "another gateway has the database open, or another program by the same login: process "
-                            + String.join(", ", others) + " of the server. Stop it first");
-        }
+        return others;
     }
 
     private static List<String> ask(Connection connection, String sql) throws SQLException {

@@ -235,9 +235,10 @@ class MovingIT {
         assertThat(folder).isEmptyDirectory();
     }
 
-    @Test
-    void nothing_moves_out_while_another_gateway_has_the_database_open() throws SQLException {
-        Ground old = Ground.filled(TestDatabase.POSTGRESQL, SEED);
+    @ParameterizedTest
+    @EnumSource
+    void nothing_moves_out_while_another_gateway_has_the_database_open(TestDatabase database) throws SQLException {
+        Ground old = Ground.filled(database, SEED);
 
         try (Connection another = old.source().getConnection()) {
             assertThat(another.isValid(1)).isTrue();
