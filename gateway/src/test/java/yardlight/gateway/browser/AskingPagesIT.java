@@ -7,9 +7,12 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.SelectOption;
 import java.net.http.HttpResponse;
 import org.assertj.core.api.Assertions;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import yardlight.db.person.People;
 import yardlight.gateway.GatewayTest;
 import yardlight.gateway.Web;
 
@@ -22,6 +25,13 @@ class AskingPagesIT extends SharedGateway {
     private static final String JSON = "application/json";
     private static final String TURN = "/turns/crew/swap?at=2040-12-17T07:00&day=2040-12-20";
 
+    private final People people;
+
+    @Autowired
+    AskingPagesIT(People people) {
+        this.people = people;
+    }
+
     @BeforeEach
     void ana_and_ben_sign_in_by_logins_of_their_own() {
         for (String who : new String[] {"ana", "ben"}) {
@@ -33,6 +43,13 @@ class AskingPagesIT extends SharedGateway {
                     Web.owner());
             Assertions.assertThat(made.statusCode()).as(made.body()).isBetween(200, 204);
         }
+    }
+
+    /** Each further sign-in of an owner would be a text to them. */
+    @AfterEach
+    void they_have_no_logins_any_more() {
+        people.remove("ana");
+        people.remove("ben");
     }
 
     @ParameterizedTest
