@@ -18,8 +18,10 @@ final class HeartbeatBench {
     private static final String HEARTBEAT = ", 'heartbeat': {'every': 'PT1M', 'grace': 'PT30S'}";
     private static final int BOXES_AT_A_SITE = 10;
     private static final double EVENTS_PER_SECOND = 100;
-    private static final int BEATING = 12;
-    private static final int POSTING = 4;
+    /** Each box has a connection of its own: as many as wait for the disk at a time must not be what holds the others up. */
+    private static final int BEATING = 96;
+
+    private static final int POSTING = 16;
     private static final Duration MINUTE = Duration.ofMinutes(1);
     private static final Duration QUIET = Duration.ofSeconds(20);
 
