@@ -55,10 +55,7 @@ final class Silence {
     Answer due(Stimulus.BoxDue due) {
         String id = due.box();
         Box box = draft.setup().boxes().get(id);
-        Optional<BoxWatch> late = draft.box(id)
-                .filter(watch -> watch.deadline()
-                        .filter(deadline -> !deadline.isAfter(draft.now()))
-                        .isPresent());
+        Optional<BoxWatch> late = draft.box(id).filter(watch -> watch.overdue(draft.now()));
         if (late.isPresent() && box == null) {
             draft.put(late.get().with(Optional.empty()));
         }

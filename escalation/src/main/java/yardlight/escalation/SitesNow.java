@@ -34,7 +34,7 @@ final class SitesNow {
         return draft.setup().boxes().values().stream()
                 .filter(box -> box.every().isPresent())
                 .flatMap(box -> draft.box(box.id()).stream())
-                .anyMatch(watch -> !watch.silent() && overdue(watch));
+                .anyMatch(watch -> !watch.silent() && watch.overdue(draft.now()));
     }
 
     private List<Box> expected(Site site) {
@@ -46,10 +46,6 @@ final class SitesNow {
 
     private boolean silent(Box box) {
         Optional<BoxWatch> watch = draft.box(box.id());
-        return watch.isEmpty() || watch.get().silent() || overdue(watch.get());
-    }
-
-    private boolean overdue(BoxWatch watch) {
-        return watch.deadline().filter(at -> !at.isAfter(draft.now())).isPresent();
+        return watch.isEmpty() || watch.get().silent() || watch.get().overdue(draft.now());
     }
 }

@@ -45,7 +45,7 @@ final class PostgresDues implements Dues {
                 .toList();
     }
 
-    /** The writer has taken the claim off with the old row. */
+    /** The writer has taken the claim off with its own change of the row. */
     @Override
     public void done(Collection<DueKey> keys) {}
 

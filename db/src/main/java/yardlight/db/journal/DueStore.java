@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import yardlight.db.columns.AlarmColumns;
@@ -21,6 +22,7 @@ import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.quiet.Desk;
+import yardlight.escalation.setup.Box;
 import yardlight.escalation.shutin.Standing;
 import yardlight.escalation.swap.Offer;
 
@@ -47,6 +49,7 @@ final class DueStore {
     private final List<DueKey> deletes = new ArrayList<>();
     private final List<Row> inserts = new ArrayList<>();
     private final List<Row> updates = new ArrayList<>();
+    private final List<Row> renewals = new ArrayList<>();
 
     DueStore(Pen pen, Sheet sheet, Extras extras, Instant now) {
         this.now = now;
@@ -77,14 +80,17 @@ final class DueStore {
             statement.setString(1, key.kind().word());
             statement.setString(2, key.subject());
         });
-        write(INSERT, inserts);
         write(UPDATE, updates);
-        inserts.addAll(updates);
-        return inserts.stream().map(Row::at).min(Instant::compareTo);
+        inserts.addAll(write(UPDATE, renewals));
+        write(INSERT, inserts);
+        return Stream.of(inserts, updates, renewals)
+                .flatMap(List::stream)
+                .map(Row::at)
+                .min(Instant::compareTo);
     }
 
-    private void write(String sql, List<Row> rows) {
-        pen.write(sql, rows, (statement, row) -> {
+    private List<Row> write(String sql, List<Row> rows) {
+        return pen.write(sql, rows, (statement, row) -> {
             statement.setObject(1, Column.stored(row.at()));
             statement.setObject(2, Column.stored(row.at()));
             statement.setString(3, row.key().kind().word());
@@ -95,24 +101,39 @@ final class DueStore {
     private void sort(DueKey key) {
         Optional<Instant> before = before(key);
         Optional<Instant> after = after(key);
-        if (anew.contains(key)) {
+        if (after.isPresent() && anew.contains(key)) {
+            Instant at = after.get();
+            renewals.add(new Row(key, stuck(key, before, at) ? later(key, at) : at));
+        } else if (anew.contains(key)) {
             deletes.add(key);
-            after.ifPresent(at -> inserts.add(new Row(key, stuck(key, before, at) ? later(key, at) : at)));
         } else if (before.isEmpty()) {
             after.ifPresent(at -> inserts.add(new Row(key, at)));
         } else if (after.isEmpty()) {
             deletes.add(key);
-        } else if (mustMove(key.kind(), before.get(), after.get())) {
+        } else if (mustMove(key, before.get(), after.get())) {
             updates.add(new Row(key, after.get()));
         }
     }
 
     /**
-     * A heartbeat that moves its box's deadline further away leaves the row where it is, and so does a reading: it fires once
-     * for nothing and is then written anew. So a heartbeat costs no write here.
+     * What moves a box's deadline further away leaves the row where it is, and so does a reading: it fires once for nothing and
+     * is then written anew. So a box that posts more often than it must costs no write here. A row that would fire before the next
+     * heartbeat is to be expected is moved at once: firing costs more.
      */
-    private static boolean mustMove(Kind kind, Instant before, Instant after) {
-        return kind == Kind.BOX || kind == Kind.GAUGE ? after.isBefore(before) : !after.equals(before);
+    private boolean mustMove(DueKey key, Instant before, Instant after) {
+        return switch (key.kind()) {
+            case BOX ->
+                after.isBefore(before) || after.isAfter(before) && before.isBefore(nextHeartbeat(key.subject()));
+            case GAUGE -> after.isBefore(before);
+            default -> !after.equals(before);
+        };
+    }
+
+    private Instant nextHeartbeat(String box) {
+        Duration every = Optional.ofNullable(sheet.setup().boxes().get(box))
+                .flatMap(Box::every)
+                .orElse(Duration.ZERO);
+        return now.plus(every);
     }
 
     private boolean stuck(DueKey key, Optional<Instant> before, Instant at) {

@@ -82,10 +82,10 @@ final class Pen {
         write(table.update(), rows, table::bindUpdate);
     }
 
-    /** Runs the statement for each row, all in one batch. */
-    <T> void write(String sql, Collection<T> rows, Bind<T> bind) {
+    /** Runs the statement for each row, all in one batch, and comes back with the rows for which it found nothing to change. */
+    <T> List<T> write(String sql, Collection<T> rows, Bind<T> bind) {
         if (rows.isEmpty()) {
-            return;
+            return List.of();
         }
         try {
             PreparedStatement statement = prepared(sql);
@@ -93,13 +93,24 @@ final class Pen {
                 bind.to(statement, row);
                 statement.addBatch();
             }
-            statement.executeBatch();
+            return without(rows, statement.executeBatch());
         } catch (SQLException e) {
             throw trouble("writing", e);
         } catch (RuntimeException | Error mistake) {
             spoil();
             throw mistake;
         }
+    }
+
+    private static <T> List<T> without(Collection<T> rows, int[] changes) {
+        var without = new ArrayList<T>();
+        int i = 0;
+        for (T row : rows) {
+            if (changes[i++] == 0) {
+                without.add(row);
+            }
+        }
+        return without;
     }
 
     /** Commits, and comes back when the commit survives a power cut. */

@@ -52,6 +52,8 @@ public final class Sheet implements Situation {
     public void prepare(Wants wants) {
         slice.newAlarms.clear();
         slice.newCallouts.clear();
+        slice.needBoxes(wants.due);
+        wants.due.forEach(id -> slice.picture.box(id).ifPresent(wants::judge));
         if (wants.calls()) {
             slice.needDesks();
         }

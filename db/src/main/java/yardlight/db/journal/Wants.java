@@ -1,5 +1,6 @@
 package yardlight.db.journal;
 
+import java.time.Instant;
 import java.util.LinkedHashSet;
 import java.util.Set;
 import yardlight.escalation.BoxAlarms;
@@ -8,6 +9,7 @@ import yardlight.escalation.Neighbours;
 import yardlight.escalation.ShutInAlarm;
 import yardlight.escalation.Stimulus;
 import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.heartbeat.Path;
 import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.setup.Box;
@@ -36,15 +38,22 @@ public final class Wants {
     final Set<String> followed = new LinkedHashSet<>();
 
     final Set<String> boxes = new LinkedHashSet<>();
+
+    /** Boxes whose deadline may have passed. Most were heard since: then nothing else is looked at. */
+    final Set<String> due = new LinkedHashSet<>();
+
     final Set<Path> paths = new LinkedHashSet<>();
     final Set<Gauge.Key> gauges = new LinkedHashSet<>();
     final Set<String> desks = new LinkedHashSet<>();
     boolean people;
 
     private final Setup setup;
+    private final Instant now;
 
-    public Wants(Setup setup) {
+    /** @param now time of the transaction */
+    public Wants(Setup setup, Instant now) {
         this.setup = setup;
+        this.now = now;
     }
 
     public void add(Stimulus stimulus) {
@@ -52,7 +61,7 @@ public final class Wants {
             case REPORTED -> reported((Stimulus.Reported) stimulus);
             case MEASURED -> measured((Stimulus.Measured) stimulus);
             case BEAT -> beat((Stimulus.Beat) stimulus);
-            case BOX_DUE -> silent(((Stimulus.BoxDue) stimulus).box());
+            case BOX_DUE -> due.add(((Stimulus.BoxDue) stimulus).box());
             case GAUGE_DUE -> gauges.add(((Stimulus.GaugeDue) stimulus).key());
             case ALARM_DUE -> alarm(((Stimulus.AlarmDue) stimulus).key());
             case ACKNOWLEDGE -> alarm(((Stimulus.Acknowledge) stimulus).key());
@@ -121,10 +130,10 @@ public final class Wants {
         }
     }
 
-    private void silent(String id) {
-        boxes.add(id);
-        Box box = setup.boxes().get(id);
-        if (box != null) {
+    /** What a silence is judged by, once it is known of a box that its deadline has passed indeed. */
+    void judge(BoxWatch watch) {
+        Box box = setup.boxes().get(watch.box());
+        if (box != null && watch.overdue(now)) {
             alarm(BoxAlarms.silence(box.site()));
             Neighbours.of(setup, box).forEach(other -> boxes.add(other.id()));
             paths.add(Path.site(box.site()));

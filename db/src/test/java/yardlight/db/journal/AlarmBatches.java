@@ -114,7 +114,7 @@ final class AlarmBatches implements AutoCloseable {
             for (int i = 0; i < SIZE; i++) {
                 stimuli.add(reported());
             }
-            var wants = new Wants(setup);
+            var wants = new Wants(setup, now);
             stimuli.forEach(wants::add);
             Sheet sheet = writing.sheet(setup);
             sheet.prepare(wants);

@@ -93,7 +93,7 @@ abstract class JournalContract {
         Instant now = Instant.parse("2031-01-01T00:00:00Z");
 
         try (Writing writing = journal.begin()) {
-            var wants = new Wants(night.setup());
+            var wants = new Wants(night.setup(), now);
             wants.add(new Stimulus.CalloutDue(callout));
             Sheet sheet = writing.sheet(night.setup());
             sheet.prepare(wants);
@@ -216,7 +216,7 @@ abstract class JournalContract {
             try (Writing writing = counted.begin()) {
                 before = counting.queries() - 1;
                 var posted = new ArrayList<Stimulus>();
-                var wants = new Wants(Fixtures.theSetup());
+                var wants = new Wants(Fixtures.theSetup(), now);
                 var names = new ArrayList<String>();
                 for (int i = 0; i < events; i++) {
                     var key = new AlarmKey("mesa-9", points + "-" + i % 9, "high");

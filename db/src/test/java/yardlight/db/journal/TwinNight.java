@@ -78,7 +78,7 @@ final class TwinNight {
         var decisions = new ArrayList<Decision>();
         try (Writing writing = journals.get(random.nextInt(journals.size())).begin()) {
             Sheet sheet = writing.sheet(setup);
-            var wants = new Wants(setup);
+            var wants = new Wants(setup, now);
             stimuli.forEach(wants::add);
             sheet.prepare(wants);
             var storing = new Escalator(Links.NONE, () -> {

@@ -42,6 +42,11 @@ public record BoxWatch(
                 box, now, patience.map(now::plus), false, said.after(last), unexplained, habit.after(said), arrivals);
     }
 
+    /** Whether its deadline has passed. */
+    public boolean overdue(Instant now) {
+        return deadline.filter(at -> !at.isAfter(now)).isPresent();
+    }
+
     /** The box once its deadline has passed. */
     public BoxWatch gone(Path with) {
         return new BoxWatch(box, heardAt, Optional.empty(), true, last, Optional.of(with), habit, arrivals.lapse());

@@ -52,7 +52,7 @@ final class Batch {
         try (Writing writing = journal.begin()) {
             Instant now = writing.now(clock.instant());
             current.follow(writing);
-            var wants = new Wants(current.setup());
+            var wants = new Wants(current.setup(), now);
             var names = new ArrayList<String>();
             batch.forEach(handed -> handed.wants(wants, names));
             Sheet sheet = writing.sheet(current.setup());
