@@ -29,8 +29,4 @@ interface BoxKeyRows extends JpaRepository<BoxKeyRow, String> {
     @NativeQuery("update box_key set ends_at = :end where box = :box and id <> :kept and revoked_at is null"
             + " and (ends_at is null or ends_at > :end)")
     int endOthers(String box, String kept, Instant end);
-
-    @Modifying
-    @NativeQuery("update box_key set used_at = :at where id = :id and (used_at is null or used_at < :at)")
-    int used(String id, Instant at);
 }

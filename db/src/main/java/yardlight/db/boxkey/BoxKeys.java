@@ -5,18 +5,26 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Repository;
+import yardlight.db.columns.Column;
+import yardlight.db.columns.Slices;
 import yardlight.db.disk.Disk;
 
 /** The keys of all boxes. */
 @Repository
 public class BoxKeys {
 
+    private static final String USED =
+            "update box_key set used_at = ? where id = ? and (used_at is null or used_at < ?)";
+
     private final BoxKeyRows rows;
+    private final JdbcTemplate jdbc;
     private final Disk disk;
 
-    BoxKeys(BoxKeyRows rows, Disk disk) {
+    BoxKeys(BoxKeyRows rows, JdbcTemplate jdbc, Disk disk) {
         this.rows = rows;
+        this.jdbc = jdbc;
         this.disk = disk;
     }
 
@@ -60,11 +68,19 @@ public class BoxKeys {
         return disk.keep(() -> rows.revoke(box, id, now)) > 0;
     }
 
-    /** @param uses when keys were last used, by their ids; what is older than what is known changes nothing */
+    /**
+     * All boxes may have posted since the last time. So it is stored a thousand at a time, each in a transaction of its own, and in
+     * the order of the ids, so that two gateways that do this at the same time do not wait for each other.
+     *
+     * @param uses when keys were last used, by their ids; what is older than what is known changes nothing
+     */
     public void used(Map<String, Instant> uses) {
-        disk.keep(() -> {
-            uses.forEach(rows::used);
-            return uses.size();
-        });
+        List<String> ids = uses.keySet().stream().sorted().toList();
+        for (int from = 0; from < ids.size(); from += Slices.SIZE) {
+            List<Object[]> slice = ids.subList(from, Math.min(ids.size(), from + Slices.SIZE)).stream()
+                    .map(id -> new Object[] {Column.stored(uses.get(id)), id, Column.stored(uses.get(id))})
+                    .toList();
+            disk.keep(() -> jdbc.batchUpdate(USED, slice));
+        }
     }
 }

@@ -37,7 +37,7 @@ final class Kept {
 
     /** How much of what grows with time and not with the setup alone. */
     int size() {
-        return alarms.size() + callouts.size() + notices.size() + boxes.size() + floods.size() + absences.size();
+        return alarms.size() + callouts.size() + notices.size() + floods.size() + absences.size();
     }
 
     /** The changes are stored. */

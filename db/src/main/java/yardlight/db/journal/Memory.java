@@ -11,16 +11,33 @@ import yardlight.escalation.setup.Setup;
  */
 final class Memory {
 
-    /**
-     * When there is more than this it starts afresh, so that a long life does not fill the heap: a sixteenth of it, at about
-     * two kilobytes for each alarm, callout or notice.
-     */
-    private static final long MOST =
-            Math.min(100_000, Math.max(2_000, Runtime.getRuntime().maxMemory() / 32_768));
+    private static final long HEAP = Runtime.getRuntime().maxMemory();
+
+    /** A sixteenth of the heap, at about two kilobytes for each alarm, callout or notice. */
+    private static final long MOST = Math.min(100_000, Math.max(2_000, HEAP / 32_768));
+
+    /** A twelfth of the heap, at 800 bytes for each box. */
+    private static final long MOST_BOXES = HEAP / 12 / 800;
 
     private record Last(long turn, Slice slice) {}
 
+    private final long most;
+    private final long mostBoxes;
     private Optional<Last> last = Optional.empty();
+
+    Memory() {
+        this(MOST, MOST_BOXES);
+    }
+
+    /**
+     * @param most when there is more of what grows with time it starts afresh, so that a long life does not fill the heap
+     * @param mostBoxes only more boxes than this are given up then as well: each heartbeat asks for all boxes of its site, since a
+     *     feed is off as long as one of them says so
+     */
+    Memory(long most, long mostBoxes) {
+        this.most = most;
+        this.mostBoxes = mostBoxes;
+    }
 
     /**
      * The slice of the transaction before this one, or an empty one. It is handed out once: a transaction that comes to
@@ -35,7 +52,9 @@ final class Memory {
 
     /** The transaction was stored. */
     void keep(long turn, Slice slice) {
-        last = Optional.of(new Last(turn, slice.kept.size() <= MOST ? slice : slice.afresh()));
+        boolean boxes = slice.kept.boxes.size() <= mostBoxes;
+        boolean all = boxes && slice.kept.size() <= most;
+        last = Optional.of(new Last(turn, all ? slice : slice.afresh(boxes)));
     }
 
     /** The connection is gone, and nobody knows what became of the last transaction. */

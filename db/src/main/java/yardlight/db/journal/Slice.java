@@ -62,13 +62,22 @@ final class Slice {
         this.picture = new Picture(setup);
     }
 
-    /** The same with nothing in it but what there is one of for each contact or point, and the codes: that stays small. */
-    Slice afresh() {
+    /**
+     * The same with nothing in it but what there is one of for each contact or point, and the codes: that stays small.
+     *
+     * @param withBoxes whether what is known of the boxes stays as well
+     */
+    Slice afresh(boolean withBoxes) {
         var fresh = new Slice(reads, picture.setup());
         fresh.codes = codes;
         fresh.desks = desks;
         fresh.kept.desks.putAll(kept.desks);
         fresh.show(List.copyOf(kept.desks.values()), List.of(), Map.of());
+        if (withBoxes) {
+            fresh.boxes.addAll(boxes);
+            fresh.kept.boxes.putAll(kept.boxes);
+            fresh.show(List.of(), List.copyOf(kept.boxes.values()), Map.of());
+        }
         fresh.lines = lines;
         fresh.show(kept.lines.values());
         fresh.gauges.addAll(gauges);

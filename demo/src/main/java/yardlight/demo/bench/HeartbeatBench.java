@@ -40,34 +40,46 @@ final class HeartbeatBench {
     static List<Row> run(BenchSettings settings) throws Exception {
         int sites = Math.max(1, settings.boxes() / BOXES_AT_A_SITE);
         BenchSetup setup = new BenchSetup(sites, settings.boxes(), HEARTBEAT, site -> BenchSetup.rung(site, "PT2H"));
+        double perSecond = settings.boxes() / 60.0;
+        Seen seen;
         try (BenchGateway gateway = BenchGateway.open(settings.big(), setup, letter -> {})) {
-            return new HeartbeatBench(settings.boxes(), sites, gateway).rows(settings);
+            seen = new HeartbeatBench(settings.boxes(), sites, gateway).seen(settings.beating(), perSecond);
         }
+        return rows(settings, perSecond, seen, bareCores(settings, perSecond + EVENTS_PER_SECOND));
     }
 
-    private List<Row> rows(BenchSettings settings) throws Exception {
-        double perSecond = boxes / 60.0;
-        both(settings.beating(), perSecond);
+    /**
+     * @param cores processors kept busy
+     * @param without the same without heartbeats
+     * @param nanos until each event was answered
+     */
+    private record Seen(double cores, double without, long[] nanos, double megabytes) {}
+
+    private Seen seen(Duration warmUp, double perSecond) throws Exception {
+        both(warmUp, perSecond);
         Cpu.Meter meter = new Cpu.Meter(gateway.pid());
         long[] nanos = both(MINUTE, perSecond);
         double cores = meter.lap().cores();
         posted(QUIET);
-        double without = meter.lap().cores();
-        double bare = bareCores(settings, perSecond + EVENTS_PER_SECOND);
+        return new Seen(cores, meter.lap().cores(), nanos, StartBench.residentMegabytes(gateway.pid()));
+    }
+
+    private static List<Row> rows(BenchSettings settings, double perSecond, Seen seen, double bare) {
         String of = Figures.written(perSecond) + " heartbeats and 100 new alarms a second";
         return List.of(
-                Row.of("processors kept busy by " + of, cores, "as many at the bare endpoint", bare),
-                Row.of("processors for the heartbeats alone", cores - without).aim("under 0.5"),
-                Row.of("p99 of an event beside them, ms", Figures.millis(Figures.percentile(nanos, 0.99)))
+                Row.of("processors kept busy by " + of, seen.cores(), "as many at the bare endpoint", bare),
+                Row.of("processors for the heartbeats alone", seen.cores() - seen.without())
+                        .aim("under 0.5"),
+                Row.of("p99 of an event beside them, ms", Figures.millis(Figures.percentile(seen.nanos(), 0.99)))
                         .aim("under 50"),
                 Row.of(
-                        "resident memory with " + Figures.written(boxes) + " boxes, MB (-Xmx" + settings.bigHeap()
-                                + ")",
-                        StartBench.residentMegabytes(gateway.pid())));
+                        "resident memory with " + Figures.written(settings.boxes()) + " boxes, MB (-Xmx"
+                                + settings.bigHeap() + ")",
+                        seen.megabytes()));
     }
 
     /** What as many requests cost that are read and answered and nothing else. */
-    private double bareCores(BenchSettings settings, double perSecond) throws Exception {
+    private static double bareCores(BenchSettings settings, double perSecond) throws Exception {
         try (BenchGateway pattern = ThroughputBench.pattern(settings)) {
             try (GatewayProcess limits =
                     LimitServer.start(pattern.home(), 1, settings.small().jvm())) {

@@ -42,8 +42,11 @@ class KeyRing {
     private static final int LONGEST_KEY = 200;
     private static final Pattern ID = Pattern.compile("[a-z0-9-]{1,64}");
 
-    /** A share of the heap, by what one costs. */
-    private static final long MOST = Runtime.getRuntime().maxMemory() / 32 / 400;
+    /**
+     * A share of the heap, by what one costs: the keys of as many boxes as that heap is good for, and some. One key too many is
+     * not one query a minute, but one for a good part of all posts, for boxes post in turn.
+     */
+    private static final long MOST = Runtime.getRuntime().maxMemory() / 20 / 400;
 
     private final BoxKeys keys;
     private final SetupInForce inForce;
