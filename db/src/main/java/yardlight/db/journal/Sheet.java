@@ -201,7 +201,7 @@ public final class Sheet implements Situation {
 
     @Override
     public Optional<BoxWatch> box(String id) {
-        slice.needBoxes(List.of(id));
+        slice.needBox(id);
         return slice.picture.box(id);
     }
 

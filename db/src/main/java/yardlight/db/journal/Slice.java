@@ -206,6 +206,12 @@ final class Slice {
                 .forEach(this::keep);
     }
 
+    void needBox(String id) {
+        if (!boxes.contains(id)) {
+            needBoxes(List.of(id));
+        }
+    }
+
     void needBoxes(Collection<String> ids) {
         List<BoxWatch> found = reads.boxes(ids.stream().filter(boxes::add).toList());
         found.forEach(watch -> kept.boxes.put(watch.box(), watch));

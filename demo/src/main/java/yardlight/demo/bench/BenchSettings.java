@@ -26,7 +26,8 @@ import yardlight.demo.gateway.Launch;
  * @param starts starts of which the median is taken
  * @param armed callouts that wait while others fall due
  * @param boxes that send a heartbeat each minute
- * @param beating how long they do so before it is measured: past the first deadline of the first of them
+ * @param beating how long they do so before it is measured: past the first deadline of the first of them, and until the compiler has
+ *     little left to do
  * @param measuring how long points are read while that is measured
  * @param flood how long the gateway is flooded; that part is left out when it is zero
  * @param look how often the heap is looked at in the meantime
@@ -49,7 +50,7 @@ record BenchSettings(
         @DefaultValue("3") int starts,
         @DefaultValue("100000") int armed,
         @DefaultValue("100000") int boxes,
-        @DefaultValue("PT100S") Duration beating,
+        @DefaultValue("PT160S") Duration beating,
         @DefaultValue("PT5M") Duration measuring,
         @DefaultValue("PT0S") Duration flood,
         @DefaultValue("PT5M") Duration look,

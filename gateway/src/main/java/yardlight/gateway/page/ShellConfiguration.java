@@ -16,9 +16,15 @@ import org.springframework.web.servlet.i18n.AcceptHeaderLocaleResolver;
 import org.springframework.web.servlet.support.RequestContextUtils;
 import yardlight.gateway.sentence.Locales;
 
-/** Gives every page that a template makes its {@link Shell}, and every request one of the two languages. */
+/** Gives every page that a template makes its {@link Shell} and each {@link PageFact}, and every request one of the two languages. */
 @Configuration(proxyBeanMethods = false)
 class ShellConfiguration implements WebMvcConfigurer {
+
+    private final List<PageFact> facts;
+
+    ShellConfiguration(List<PageFact> facts) {
+        this.facts = List.copyOf(facts);
+    }
 
     /** As the browser asks, whichever Spanish it asks for; English where it asks for neither. */
     @Bean
@@ -36,16 +42,17 @@ class ShellConfiguration implements WebMvcConfigurer {
 
     @Override
     public void addInterceptors(InterceptorRegistry registry) {
-        registry.addInterceptor(new Dressing());
+        registry.addInterceptor(new Dressing(facts));
     }
 
-    private static final class Dressing implements HandlerInterceptor {
+    private record Dressing(List<PageFact> facts) implements HandlerInterceptor {
 
         @Override
         public void postHandle(
                 HttpServletRequest request, HttpServletResponse response, Object handler, ModelAndView page) {
             if (page != null && page.getViewName() != null) {
                 page.addObject("shell", shell(request));
+                facts.forEach(fact -> page.addObject(fact.name(), fact.of(request)));
             }
         }
 

@@ -1,12 +1,12 @@
 package yardlight.gateway.passkeys;
 
 import jakarta.servlet.http.HttpServletRequest;
-import org.springframework.web.bind.annotation.ControllerAdvice;
-import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.stereotype.Component;
+import yardlight.gateway.page.PageFact;
 
 /** Tells every page, as {@code passkeys}, whether it can be signed in by one. */
-@ControllerAdvice
-class PasskeyNews {
+@Component
+class PasskeyNews implements PageFact {
 
     private final PasskeyAddress address;
 
@@ -19,8 +19,13 @@ class PasskeyNews {
      */
     public record Seen(boolean here) {}
 
-    @ModelAttribute("passkeys")
-    Seen here(HttpServletRequest request) {
+    @Override
+    public String name() {
+        return "passkeys";
+    }
+
+    @Override
+    public Seen of(HttpServletRequest request) {
         return new Seen(address.isThere() && request.getServerName().equals(address.host()));
     }
 }

@@ -1,15 +1,15 @@
 package yardlight.gateway.people;
 
 import jakarta.servlet.http.HttpServletRequest;
-import org.springframework.web.bind.annotation.ControllerAdvice;
-import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.stereotype.Component;
 import yardlight.db.person.Devices;
 import yardlight.db.person.People;
 import yardlight.db.person.Person;
+import yardlight.gateway.page.PageFact;
 
 /** Puts onto every page, as {@code door}, what whoever looks at it should know about the doors. */
-@ControllerAdvice
-class DoorNews {
+@Component
+class DoorNews implements PageFact {
 
     private final Devices devices;
     private final People people;
@@ -19,8 +19,13 @@ class DoorNews {
         this.people = people;
     }
 
-    @ModelAttribute("door")
-    Seen door(HttpServletRequest request) {
+    @Override
+    public String name() {
+        return "door";
+    }
+
+    @Override
+    public Seen of(HttpServletRequest request) {
         return new Seen(request);
     }
 
