@@ -69,6 +69,11 @@ public sealed interface Stimulus {
         return Kind.OF.get(getClass());
     }
 
+    /** The same, where it matters that no box could post before this instant; where it does not, itself. */
+    default Stimulus openSince(Instant at) {
+        return this;
+    }
+
     /** A box said something of its site's points; in one go, so that what is over by the end calls nobody. */
     record Reported(String box, List<Report> reports) implements Stimulus {
         public Reported {
@@ -106,6 +111,11 @@ public sealed interface Stimulus {
         public BoxDue(String box) {
             this(box, Instant.EPOCH);
         }
+
+        @Override
+        public Stimulus openSince(Instant at) {
+            return at.isAfter(open) ? new BoxDue(box, at) : this;
+        }
     }
 
     /**
@@ -118,6 +128,11 @@ public sealed interface Stimulus {
         /** The box could post all the time. */
         public GaugeDue(Gauge.Key key) {
             this(key, Instant.EPOCH);
+        }
+
+        @Override
+        public Stimulus openSince(Instant at) {
+            return at.isAfter(open) ? new GaugeDue(key, at) : this;
         }
     }
 

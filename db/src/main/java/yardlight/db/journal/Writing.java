@@ -61,6 +61,11 @@ public final class Writing implements AutoCloseable {
                 .orElse(clock);
     }
 
+    /** The time of the last transaction of any gateway; empty before the first. */
+    public Optional<Instant> lastAt() {
+        return numbers.lastAt();
+    }
+
     /** The version of the setup that holds; 0 before the first. */
     public int setupVersion() {
         return numbers.version();

@@ -10,7 +10,6 @@ import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import yardlight.db.due.Dues;
 import yardlight.db.figures.Figures;
-import yardlight.gateway.clock.Leap;
 import yardlight.gateway.clock.Pace;
 import yardlight.gateway.coverage.Coverages;
 import yardlight.gateway.coverage.Outlook;
@@ -22,10 +21,9 @@ import yardlight.gateway.lane.Intake;
 class DueConfiguration {
 
     @Bean
-    Stimuli stimuli(Intake intake, Leap leap, ObjectProvider<Coverages> coverages) {
+    Stimuli stimuli(Intake intake, ObjectProvider<Coverages> coverages) {
         return new Stimuli(
                 intake,
-                leap,
                 () -> coverages.stream().findFirst().flatMap(Coverages::outlook).flatMap(Outlook::worst));
     }
 

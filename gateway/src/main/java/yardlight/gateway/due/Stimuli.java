@@ -1,6 +1,5 @@
 package yardlight.gateway.due;
 
-import java.time.Instant;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
@@ -12,20 +11,17 @@ import yardlight.escalation.ShutInSaid;
 import yardlight.escalation.Stimulus;
 import yardlight.escalation.SwapSaid;
 import yardlight.escalation.wording.Wellbeing;
-import yardlight.gateway.clock.Leap;
 import yardlight.gateway.lane.Intake;
 
 /** What the engine is told when something is due. */
 final class Stimuli {
 
     private final Intake intake;
-    private final Leap leap;
     private final Supplier<Optional<Wellbeing.Uncovered>> uncovered;
 
     /** @param uncovered the gap ahead that an all's-well names, worked out beforehand */
-    Stimuli(Intake intake, Leap leap, Supplier<Optional<Wellbeing.Uncovered>> uncovered) {
+    Stimuli(Intake intake, Supplier<Optional<Wellbeing.Uncovered>> uncovered) {
         this.intake = intake;
-        this.leap = leap;
         this.uncovered = uncovered;
     }
 
@@ -42,10 +38,8 @@ final class Stimuli {
             case SHUT_IN -> new Stimulus.ShutIn(key.subject(), new ShutInSaid.Due());
             case SWAP -> new Stimulus.Swap(new SwapSaid.Due(key.subject()));
             case NOTICE -> new Stimulus.NoticeDue(key.subject());
-            case GAUGE ->
-                new Stimulus.GaugeDue(
-                        GaugeColumns.key(key.subject()), leap.last().orElse(Instant.EPOCH));
-            case BOX -> new Stimulus.BoxDue(key.subject(), leap.last().orElse(Instant.EPOCH));
+            case GAUGE -> new Stimulus.GaugeDue(GaugeColumns.key(key.subject()));
+            case BOX -> new Stimulus.BoxDue(key.subject());
         };
     }
 }

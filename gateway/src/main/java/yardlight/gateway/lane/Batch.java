@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import yardlight.db.journal.Journal;
@@ -28,18 +29,21 @@ final class Batch {
     private final CurrentSetup current;
     private final Links links;
     private final InstantSource clock;
+    private final Hearing hearing;
 
-    Batch(Journal journal, CurrentSetup current, Links links, InstantSource clock) {
+    Batch(Journal journal, CurrentSetup current, Links links, InstantSource clock, Hearing hearing) {
         this.journal = journal;
         this.current = current;
         this.links = links;
         this.clock = clock;
+        this.hearing = hearing;
     }
 
-    /** Looks whether another setup holds by now. */
-    void look() {
+    /** Looks whether another setup holds by now. Comes back with the time of the last transaction of any gateway; empty before the first. */
+    Optional<Instant> look() {
         try (Writing writing = journal.begin()) {
             current.follow(writing);
+            return writing.lastAt();
         }
     }
 
@@ -58,7 +62,7 @@ final class Batch {
             Sheet sheet = writing.sheet(current.setup());
             sheet.prepare(wants);
             var escalator = new Escalator(links, sheet::nextCode);
-            var turn = new Turn(writing, sheet, escalator, now);
+            var turn = new Turn(writing, sheet, escalator, now, hearing.since());
             turn.remember(writing.known(names, now.minus(REMEMBERED)));
             batch.forEach(handed -> take(handed, turn));
             Stored stored = writing.commit(sheet, now);

@@ -2,7 +2,6 @@ package yardlight.gateway.lane;
 
 import io.micrometer.core.instrument.MeterRegistry;
 import java.time.Duration;
-import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
 import javax.sql.DataSource;
@@ -28,9 +27,13 @@ class LaneConfiguration {
     }
 
     @Bean
-    JournalLane lane(InstantSource clock, Leap leap) {
-        Instant started = clock.instant();
-        return new JournalLane(COMPANY, () -> leap.last().orElse(started));
+    Hearing hearing(InstantSource clock, Leap leap) {
+        return new Hearing(clock, leap);
+    }
+
+    @Bean
+    JournalLane lane(Hearing hearing) {
+        return new JournalLane(COMPANY, hearing::unbroken);
     }
 
     @Bean
@@ -49,13 +52,19 @@ class LaneConfiguration {
     }
 
     @Bean
-    Batch batch(Journal journal, CurrentSetup current, ObjectProvider<Links> links, InstantSource clock) {
-        return new Batch(journal, current, links.getIfAvailable(() -> Links.NONE), clock);
+    Batch batch(
+            Journal journal, CurrentSetup current, ObjectProvider<Links> links, InstantSource clock, Hearing hearing) {
+        return new Batch(journal, current, links.getIfAvailable(() -> Links.NONE), clock, hearing);
     }
 
     @Bean
-    LaneThread laneThread(JournalLane lane, Batch batch, LaneMeters meters, ObjectProvider<Aftermath> aftermaths) {
+    LaneThread laneThread(
+            JournalLane lane, Batch batch, Hearing hearing, LaneMeters meters, ObjectProvider<Aftermath> aftermaths) {
         return new LaneThread(
-                lane, batch, meters, List.copyOf(aftermaths.orderedStream().toList()));
+                lane,
+                batch,
+                hearing,
+                meters,
+                List.copyOf(aftermaths.orderedStream().toList()));
     }
 }

@@ -27,21 +27,23 @@ final class LaneThread implements SmartLifecycle, Pulsing {
 
     private final JournalLane lane;
     private final Batch batch;
+    private final Hearing hearing;
     private final LaneMeters meters;
     private final List<Aftermath> aftermaths;
     private final Worker worker = new Worker("lane");
     private boolean troubled;
 
-    LaneThread(JournalLane lane, Batch batch, LaneMeters meters, List<Aftermath> aftermaths) {
+    LaneThread(JournalLane lane, Batch batch, Hearing hearing, LaneMeters meters, List<Aftermath> aftermaths) {
         this.lane = lane;
         this.batch = batch;
+        this.hearing = hearing;
         this.meters = meters;
         this.aftermaths = List.copyOf(aftermaths);
     }
 
     @Override
     public void start() {
-        batch.look();
+        hearing.begin(batch.look());
         lane.open();
         worker.start(this::run);
     }
@@ -102,6 +104,12 @@ final class LaneThread implements SmartLifecycle, Pulsing {
         worker.beat();
         Stored stored;
         try {
+            if (troubled) {
+                // Boxes that were late while nothing was stored are among the first things due: what is over has to be
+                // known by then.
+                batch.look();
+                well();
+            }
             stored = meters.write(works.size(), () -> batch.run(works));
         } catch (Throwable trouble) {
             failed(works, trouble);
@@ -134,6 +142,7 @@ final class LaneThread implements SmartLifecycle, Pulsing {
             LOG.error("the database does not answer; nothing is taken until it does", trouble);
         }
         troubled = true;
+        hearing.lose();
     }
 
     private void well() {
@@ -141,5 +150,6 @@ final class LaneThread implements SmartLifecycle, Pulsing {
             LOG.info("the database answers again");
         }
         troubled = false;
+        hearing.regain();
     }
 }

@@ -24,14 +24,17 @@ final class Turn {
     private final Sheet sheet;
     private final Escalator escalator;
     private final Instant now;
+    private final Instant open;
     private final Map<String, Optional<String>> known = new HashMap<>();
     private Optional<NewSetup> newSetup = Optional.empty();
 
-    Turn(Writing writing, Sheet sheet, Escalator escalator, Instant now) {
+    /** @param open since when every box could post */
+    Turn(Writing writing, Sheet sheet, Escalator escalator, Instant now, Instant open) {
         this.writing = writing;
         this.sheet = sheet;
         this.escalator = escalator;
         this.now = now;
+        this.open = open;
     }
 
     Instant now() {
@@ -48,7 +51,7 @@ final class Turn {
 
     /** Asks the engine; changes nothing. */
     Decision decide(Stimulus stimulus) {
-        return escalator.decide(sheet, stimulus, now);
+        return escalator.decide(sheet, stimulus.openSince(open), now);
     }
 
     void apply(Decision decision) {

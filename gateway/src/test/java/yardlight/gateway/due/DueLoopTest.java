@@ -21,7 +21,6 @@ import yardlight.db.due.Dues;
 import yardlight.escalation.Answer;
 import yardlight.escalation.Stimulus;
 import yardlight.gateway.OutOfMemory;
-import yardlight.gateway.clock.Leap;
 import yardlight.gateway.clock.Pace;
 import yardlight.gateway.lane.Intake;
 import yardlight.gateway.lane.Tried;
@@ -45,10 +44,7 @@ class DueLoopTest {
     private void goesOnAfter(Error error) {
         InstantSource clock = InstantSource.system();
         var sweep = new Sweep(
-                new OneDue(),
-                new Stimuli(new FailsOnce(error), Leap.NEVER, Optional::empty),
-                clock,
-                new SimpleMeterRegistry());
+                new OneDue(), new Stimuli(new FailsOnce(error), Optional::empty), clock, new SimpleMeterRegistry());
         var loop = new DueLoop(sweep, clock, Pace.REAL, new DueSettings(Duration.ofMillis(10)));
         loop.start();
         try {

@@ -14,7 +14,6 @@ import yardlight.escalation.Fixtures;
 import yardlight.escalation.Stimulus;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.wording.Wellbeing;
-import yardlight.gateway.clock.Leap;
 import yardlight.gateway.lane.Intake;
 import yardlight.gateway.lane.Tried;
 
@@ -30,7 +29,7 @@ class StimuliTest {
                 Fixtures.at("2026-11-29T06:00"),
                 41);
 
-        new Stimuli(new Ear(heard), Leap.NEVER, () -> Optional.of(uncovered)).tell(new DueKey(DueKey.Kind.WELL, "ana"));
+        new Stimuli(new Ear(heard), () -> Optional.of(uncovered)).tell(new DueKey(DueKey.Kind.WELL, "ana"));
 
         assertThat(heard).containsExactly(new Stimulus.AllsWellDue("ana", Optional.of(uncovered)));
     }

@@ -26,6 +26,7 @@ import yardlight.escalation.Entry;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.wording.Links;
 import yardlight.gateway.OutOfMemory;
+import yardlight.gateway.clock.Leap;
 
 class LaneThreadIT {
 
@@ -105,10 +106,15 @@ class LaneThreadIT {
     }
 
     private void run(Aftermath aftermath, Runnable checks) {
+        var hearing = new Hearing(InstantSource.system(), Leap.NEVER);
         var batch = new Batch(
-                new Journal(database), new CurrentSetup(document -> Setup.EMPTY), Links.NONE, InstantSource.system());
+                new Journal(database),
+                new CurrentSetup(document -> Setup.EMPTY),
+                Links.NONE,
+                InstantSource.system(),
+                hearing);
         var thread = new LaneThread(
-                lane, batch, new LaneMeters(new SimpleMeterRegistry(), lane.queue()), List.of(aftermath));
+                lane, batch, hearing, new LaneMeters(new SimpleMeterRegistry(), lane.queue()), List.of(aftermath));
         thread.start();
         try {
             checks.run();

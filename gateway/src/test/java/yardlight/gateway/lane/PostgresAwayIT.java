@@ -10,12 +10,18 @@ import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.springframework.dao.DataAccessException;
 import yardlight.channels.FakeChannel;
 import yardlight.db.TestDatabase;
 import yardlight.escalation.Fixtures;
+import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.gateway.SmallGateway;
 
 /** The server itself is stopped and started again under a gateway that goes on. */
@@ -54,6 +60,49 @@ class PostgresAwayIT {
         } finally {
             server.close();
         }
+    }
+
+    /** Ten minutes, as the gateway's clock has it; the box may be silent for three. */
+    @Test
+    void takes_no_box_for_silent_that_could_not_be_heard_in_the_meantime() throws IOException {
+        var now = new AtomicReference<>(Instant.now().truncatedTo(ChronoUnit.SECONDS));
+        EmbeddedPostgres server = server(0);
+        int port = server.getPort();
+        var place = new SmallGateway.Place(
+                TestDatabase.POSTGRESQL, server.getJdbcUrl("postgres", "postgres"), 1, Optional.of(now::get));
+        try (var gateway = new SmallGateway(place, Fixtures.theSetup(), List.of(), "lane", "due")) {
+            gateway.lane().heartbeat(BOX, Heartbeat.BARE);
+
+            server.close();
+            assertThatThrownBy(() -> gateway.lane().heartbeat(BOX, Heartbeat.BARE))
+                    .isInstanceOf(LaneBusy.class);
+            Instant back = now.updateAndGet(before -> before.plus(Duration.ofMinutes(10)));
+            server = server(port);
+
+            await().atMost(Duration.ofSeconds(60))
+                    .until(() -> deadlines(gateway).equals(List.of(back.plusSeconds(180))));
+            assertThat(alarms(gateway)).isZero();
+
+            now.updateAndGet(before -> before.plusSeconds(181));
+            await().atMost(Duration.ofSeconds(30)).until(() -> alarms(gateway) == 1);
+        } finally {
+            server.close();
+        }
+    }
+
+    private static List<Instant> deadlines(SmallGateway gateway) {
+        try {
+            return gateway.jdbc()
+                    .query(
+                            "select due_at from due where kind = 'box'",
+                            (row, number) -> row.getTimestamp(1).toInstant());
+        } catch (DataAccessException away) {
+            return List.of();
+        }
+    }
+
+    private static long alarms(SmallGateway gateway) {
+        return gateway.jdbc().queryForObject("select count(*) from alarm", Long.class);
     }
 
     private static boolean takes(Lane lane) {
