@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.stream.Collectors;
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.AfterAll;
@@ -139,6 +141,19 @@ abstract class KeepingContract {
         keys.used(Map.of("u-1", NOW.plusSeconds(5)));
 
         assertThat(keys.byId("u-1").orElseThrow().usedAt()).contains(NOW.plusSeconds(9));
+    }
+
+    @Test
+    void box_keys_show_when_they_were_used_last_however_many_were() {
+        BoxKeys keys = context.getBean(BoxKeys.class);
+        keys.add(BoxKey.made("many-0", "many-box", "0".repeat(64), NOW));
+        keys.add(BoxKey.made("many-2500", "many-box", "1".repeat(64), NOW));
+
+        keys.used(
+                LongStream.rangeClosed(0, 2500).boxed().collect(Collectors.toMap(i -> "many-" + i, NOW::plusSeconds)));
+
+        assertThat(keys.byId("many-0").orElseThrow().usedAt()).contains(NOW);
+        assertThat(keys.byId("many-2500").orElseThrow().usedAt()).contains(NOW.plusSeconds(2500));
     }
 
     @Test

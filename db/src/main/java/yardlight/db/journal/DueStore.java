@@ -22,7 +22,6 @@ import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.notice.Notice;
 import yardlight.escalation.quiet.Desk;
-import yardlight.escalation.setup.Box;
 import yardlight.escalation.shutin.Standing;
 import yardlight.escalation.swap.Offer;
 
@@ -49,7 +48,6 @@ final class DueStore {
     private final List<DueKey> deletes = new ArrayList<>();
     private final List<Row> inserts = new ArrayList<>();
     private final List<Row> updates = new ArrayList<>();
-    private final List<Row> renewals = new ArrayList<>();
 
     DueStore(Pen pen, Sheet sheet, Extras extras, Instant now) {
         this.now = now;
@@ -80,15 +78,12 @@ final class DueStore {
             statement.setString(1, key.kind().word());
             statement.setString(2, key.subject());
         });
-        write(UPDATE, updates);
-        inserts.addAll(write(UPDATE, renewals));
+        inserts.addAll(write(UPDATE, updates));
         write(INSERT, inserts);
-        return Stream.of(inserts, updates, renewals)
-                .flatMap(List::stream)
-                .map(Row::at)
-                .min(Instant::compareTo);
+        return Stream.concat(inserts.stream(), updates.stream()).map(Row::at).min(Instant::compareTo);
     }
 
+    /** Comes back with those that there was nothing to update for. */
     private List<Row> write(String sql, List<Row> rows) {
         return pen.write(sql, rows, (statement, row) -> {
             statement.setObject(1, Column.stored(row.at()));
@@ -103,7 +98,7 @@ final class DueStore {
         Optional<Instant> after = after(key);
         if (after.isPresent() && anew.contains(key)) {
             Instant at = after.get();
-            renewals.add(new Row(key, stuck(key, before, at) ? later(key, at) : at));
+            updates.add(new Row(key, stuck(key, before, at) ? later(key, at) : at));
         } else if (anew.contains(key)) {
             deletes.add(key);
         } else if (before.isEmpty()) {
@@ -116,24 +111,21 @@ final class DueStore {
     }
 
     /**
-     * What moves a box's deadline further away leaves the row where it is, and so does a reading: it fires once for nothing and
-     * is then written anew. So a box that posts more often than it must costs no write here. A row that would fire before the next
-     * heartbeat is to be expected is moved at once: firing costs more.
+     * What moves a box's deadline further away leaves the row where it is, and so does a reading: it fires for nothing now and then, and
+     * is then written anew. So a box that posts often costs no write here. But when even the deadline until now would have passed by the
+     * time of the next post, going by the time since the last one, the row is moved at once: firing costs more.
      */
     private boolean mustMove(DueKey key, Instant before, Instant after) {
         return switch (key.kind()) {
-            case BOX ->
-                after.isBefore(before) || after.isAfter(before) && before.isBefore(nextHeartbeat(key.subject()));
+            case BOX -> after.isBefore(before) || after.isAfter(before) && before.isBefore(nextPost(key.subject()));
             case GAUGE -> after.isBefore(before);
             default -> !after.equals(before);
         };
     }
 
-    private Instant nextHeartbeat(String box) {
-        Duration every = Optional.ofNullable(sheet.setup().boxes().get(box))
-                .flatMap(Box::every)
-                .orElse(Duration.ZERO);
-        return now.plus(every);
+    private Instant nextPost(String box) {
+        Instant last = sheet.kept().boxes.get(box).heardAt();
+        return now.plus(Duration.between(last, now));
     }
 
     private boolean stuck(DueKey key, Optional<Instant> before, Instant at) {

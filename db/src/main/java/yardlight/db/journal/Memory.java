@@ -30,9 +30,9 @@ final class Memory {
     }
 
     /**
-     * @param most when there is more of what grows with time it starts afresh, so that a long life does not fill the heap
-     * @param mostBoxes only more boxes than this are given up then as well: each heartbeat asks for all boxes of its site, since a
-     *     feed is off as long as one of them says so
+     * @param most when there is more of what grows with time it starts afresh, so that a long life does not fill the heap; the boxes
+     *     stay, for each heartbeat that names a feed asks for all boxes of its site
+     * @param mostBoxes when there are more boxes it starts afresh without them
      */
     Memory(long most, long mostBoxes) {
         this.most = most;

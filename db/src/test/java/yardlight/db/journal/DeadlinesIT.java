@@ -27,7 +27,7 @@ import yardlight.escalation.setup.Setup;
 import yardlight.escalation.wording.Links;
 
 /**
- * Heartbeats of most boxes leave the due row where it is, so that it fires for nothing again and again. What a silence is judged by, all boxes of its site, link and feed among it, is read for those only that
+ * Heartbeats of most boxes leave the due row where it is, so that it fires for nothing again and again. What a silence is judged by, boxes of its site, link and feed among it, is read for those only that
  * are silent indeed.
  */
 class DeadlinesIT {
@@ -63,7 +63,7 @@ class DeadlinesIT {
     @ParameterizedTest
     @EnumSource(TestDatabase.class)
     void move_at_once_when_the_row_would_fire_before_the_next_heartbeat(TestDatabase database) {
-        try (var heard = new Heard(database, Duration.ofSeconds(30))) {
+        try (var heard = new Heard(database, Duration.ofMinutes(1), Duration.ofSeconds(30))) {
             heard.beat(NOW);
             heard.beat(NOW.plusSeconds(60));
             assertThat(heard.rows()).containsExactly(NOW.plusSeconds(150));
@@ -73,7 +73,7 @@ class DeadlinesIT {
     @ParameterizedTest
     @EnumSource(TestDatabase.class)
     void stay_where_they_are_under_a_box_that_posts_more_often(TestDatabase database) {
-        try (var heard = new Heard(database, Duration.ofSeconds(30))) {
+        try (var heard = new Heard(database, Duration.ofMinutes(1), Duration.ofSeconds(30))) {
             heard.beat(NOW);
             heard.beat(NOW.plusSeconds(10));
             heard.beat(NOW.plusSeconds(20));
@@ -84,11 +84,23 @@ class DeadlinesIT {
         }
     }
 
-    /** Another gateway, or whoever restored half a record. */
+    /** It has a second of grace, and posts more often than it must: later than its grace, but long before its deadline. */
+    @ParameterizedTest
+    @EnumSource(TestDatabase.class)
+    void stay_where_they_are_while_the_next_post_is_to_be_expected_before(TestDatabase database) {
+        try (var heard = new Heard(database, Duration.ofMinutes(1), Duration.ofSeconds(1))) {
+            heard.beat(NOW);
+            heard.beat(NOW.plusSeconds(10));
+            heard.beat(NOW.plusSeconds(20));
+            assertThat(heard.rows()).containsExactly(NOW.plusSeconds(61));
+        }
+    }
+
+    /** Whoever restored half a record. */
     @ParameterizedTest
     @EnumSource(TestDatabase.class)
     void are_written_anew_when_the_row_that_fired_is_gone(TestDatabase database) {
-        try (var heard = new Heard(database, Duration.ofSeconds(120))) {
+        try (var heard = new Heard(database, Duration.ofMinutes(1), Duration.ofSeconds(120))) {
             heard.beat(NOW);
             heard.beat(NOW.plusSeconds(60));
             heard.jdbc.update("delete from due");
@@ -98,25 +110,30 @@ class DeadlinesIT {
         }
     }
 
-    /** One box that says each minute that it lives, and its due rows. */
+    @ParameterizedTest
+    @EnumSource(TestDatabase.class)
+    void are_written_anew_when_the_row_that_is_to_be_moved_is_gone(TestDatabase database) {
+        try (var heard = new Heard(database, Duration.ofMinutes(1), Duration.ofSeconds(30))) {
+            heard.beat(NOW);
+            heard.jdbc.update("delete from due");
+
+            heard.beat(NOW.plusSeconds(60));
+            assertThat(heard.rows()).containsExactly(NOW.plusSeconds(150));
+        }
+    }
+
+    /** One box and its due rows. */
     private static final class Heard implements AutoCloseable {
 
         private final JdbcTemplate jdbc;
         private final Journal journal;
         private final Setup setup;
 
-        Heard(TestDatabase database, Duration grace) {
+        Heard(TestDatabase database, Duration every, Duration grace) {
             DataSource source = database.newDataSource();
             jdbc = new JdbcTemplate(source);
             journal = new Journal(source);
-            var box = new Box(
-                    "box-a",
-                    "mesa-9",
-                    Optional.empty(),
-                    Optional.empty(),
-                    true,
-                    Optional.of(Duration.ofMinutes(1)),
-                    grace);
+            var box = new Box("box-a", "mesa-9", Optional.empty(), Optional.empty(), true, Optional.of(every), grace);
             Setup whole = Fixtures.theSetup();
             setup = new Setup(
                     List.copyOf(whole.sites().values()), List.of(box), whole.points(), List.of(), List.of(), List.of());

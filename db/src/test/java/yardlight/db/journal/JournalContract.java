@@ -78,6 +78,9 @@ abstract class JournalContract {
                     .as("due rows after step %d: %s", i, step.stimuli())
                     .isEqualTo(expectedDues(night));
             assertThat(outbox()).as("outbox after step %d", i).isEqualTo(expectedOutbox(night));
+            assertThat(unwatched())
+                    .as("boxes and points without a due row by their deadline after step %d", i)
+                    .isEmpty();
         }
     }
 
@@ -255,6 +258,16 @@ abstract class JournalContract {
             dues.put(rows.getString(1) + " " + rows.getString(2), instant(rows.getTimestamp(3)));
         });
         return dues;
+    }
+
+    /** Their rows may fire too early, and never too late. */
+    private List<String> unwatched() {
+        return jdbc.queryForList(
+                "select box from box_watch where deadline is not null and not exists (select 1 from due where kind = 'box'"
+                        + " and subject = box and due_at <= deadline and ready_at = due_at) union all"
+                        + " select id from gauge where deadline is not null and not exists (select 1 from due where kind = 'gauge'"
+                        + " and subject = id and due_at <= deadline and ready_at = due_at)",
+                String.class);
     }
 
     private static Instant instant(Timestamp time) {

@@ -13,7 +13,7 @@ import org.springframework.jdbc.core.JdbcTemplate;
 import yardlight.db.TestDatabase;
 
 /**
- * A box whose deadline passes asks for all boxes that share its site, its link or its feed, and many deadlines pass in the same
+ * A box that falls silent asks for boxes that share its site, its link or its feed, and many may fall silent in the same
  * sweep. So what is asked for in one query may be thousands, and its time must grow with their number, not with its square.
  */
 class ManyBoxesIT {

@@ -50,7 +50,7 @@ record BenchSettings(
         @DefaultValue("3") int starts,
         @DefaultValue("100000") int armed,
         @DefaultValue("100000") int boxes,
-        @DefaultValue("PT160S") Duration beating,
+        @DefaultValue("PT200S") Duration beating,
         @DefaultValue("PT5M") Duration measuring,
         @DefaultValue("PT0S") Duration flood,
         @DefaultValue("PT5M") Duration look,

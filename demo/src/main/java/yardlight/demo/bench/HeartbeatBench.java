@@ -15,7 +15,7 @@ import yardlight.demo.gateway.GatewayProcess;
  */
 final class HeartbeatBench {
 
-    private static final String HEARTBEAT = ", 'heartbeat': {'every': 'PT1M', 'grace': 'PT30S'}";
+    private static final String HEARTBEAT = ", 'heartbeat': {'every': 'PT1M'}";
     private static final int BOXES_AT_A_SITE = 10;
     private static final double EVENTS_PER_SECOND = 100;
     /** Each box has a connection of its own: as many as wait for the disk at a time must not be what holds the others up. */

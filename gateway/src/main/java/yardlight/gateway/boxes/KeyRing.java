@@ -43,8 +43,8 @@ class KeyRing {
     private static final Pattern ID = Pattern.compile("[a-z0-9-]{1,64}");
 
     /**
-     * A share of the heap, by what one costs: the keys of as many boxes as that heap is good for, and some. One key too many is
-     * not one query a minute, but one for a good part of all posts, for boxes post in turn.
+     * A share of the heap, by what one costs: the keys of as many boxes as that heap is good for, and some. Boxes post in turn, so
+     * that each post of a box whose key finds no place costs a query.
      */
     private static final long MOST = Runtime.getRuntime().maxMemory() / 20 / 400;
 
