@@ -1,6 +1,7 @@
 package yardlight.escalation;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,9 +37,13 @@ final class Absences {
         this.verdicts = verdicts;
     }
 
-    /** A box is silent from now on. */
-    void begin(Box box, BoxWatch watch) {
-        var inquiry = new Inquiry(new Witness(box, watch), witnesses(box), draft.now());
+    /**
+     * A box is silent from now on.
+     *
+     * @param open since when all could have been heard
+     */
+    void begin(Box box, BoxWatch watch, Instant open) {
+        var inquiry = new Inquiry(new Witness(box, watch, open), witnesses(box, open), draft.now());
         Judgement judgement = inquiry.judgement();
         // Two silences of one path would be one alarm, of which the second ends the first.
         Optional<Absence> known = candidates(box, inquiry, judgement.verdict())
@@ -52,9 +57,9 @@ final class Absences {
         }
     }
 
-    private List<Witness> witnesses(Box box) {
+    private List<Witness> witnesses(Box box, Instant open) {
         return Neighbours.of(draft.setup(), box).stream()
-                .flatMap(other -> draft.box(other.id()).map(watch -> new Witness(other, watch)).stream())
+                .flatMap(other -> draft.box(other.id()).map(watch -> new Witness(other, watch, open)).stream())
                 .toList();
     }
 

@@ -86,8 +86,9 @@ final class Measurements {
             draft.put(Watching.unexpected(gauge));
         } else if (late) {
             Instant anew = due.open().plus(patience.get());
+            boolean once = gauge.heardAt().map(at -> at.plus(patience.get())).equals(gauge.deadline());
             boolean quiet = quiet(gauge);
-            if (draft.now().isBefore(anew)) {
+            if (once && draft.now().isBefore(anew)) {
                 draft.put(Watching.postponed(gauge, anew, gauge.excused()));
             } else if (quiet || gauge.excused()) {
                 draft.put(Watching.postponed(gauge, draft.now().plus(patience.get()), quiet));

@@ -50,7 +50,8 @@ final class Silence {
 
     /**
      * A box's deadline has passed, unless it was heard since. One that passed while nobody could post says nothing of the
-     * box: it gets its patience anew.
+     * box: it gets its patience anew, once until it is heard again. Otherwise a box whose gateway is away again and again
+     * would never be found silent.
      */
     Answer due(Stimulus.BoxDue due) {
         String id = due.box();
@@ -69,7 +70,7 @@ final class Silence {
         Optional<Instant> anew = patience(box)
                 .map(patience -> due.open().plus(patience.after(late.get().arrivals())))
                 .filter(draft.now()::isBefore);
-        if (anew.isPresent()) {
+        if (anew.isPresent() && !hadItAnew(box, late.get())) {
             draft.put(late.get().with(anew));
             return new Answer.Done();
         }
@@ -79,7 +80,7 @@ final class Silence {
             draft.put(unheard.with(
                     patience(box).map(patience -> draft.now().plus(patience.after(unheard.arrivals())))));
         } else {
-            absences.begin(box, late.get());
+            absences.begin(box, late.get(), due.open());
         }
         return new Answer.Done();
     }
@@ -122,7 +123,19 @@ final class Silence {
     }
 
     private static BoxWatch expected(BoxWatch watch, Box box) {
-        return watch.with(patience(box).map(patience -> watch.heardAt().plus(patience.after(watch.arrivals()))));
+        return watch.with(missedAt(box, watch));
+    }
+
+    /** Its deadline is later than its last sign of life asks for. What was learned is not stored to the millisecond. */
+    private static boolean hadItAnew(Box box, BoxWatch late) {
+        return missedAt(box, late)
+                .filter(at -> late.deadline().orElseThrow().isBefore(at.plusSeconds(1)))
+                .isEmpty();
+    }
+
+    /** When a box is missed that could be heard all the time; empty when it need not say that it lives. */
+    static Optional<Instant> missedAt(Box box, BoxWatch watch) {
+        return patience(box).map(patience -> watch.heardAt().plus(patience.after(watch.arrivals())));
     }
 
     private static Optional<Patience> patience(Box box) {

@@ -33,8 +33,9 @@ final class SitesNow {
     boolean undecided() {
         return draft.setup().boxes().values().stream()
                 .filter(box -> box.every().isPresent())
-                .flatMap(box -> draft.box(box.id()).stream())
-                .anyMatch(watch -> !watch.silent() && watch.overdue(draft.now()));
+                .anyMatch(box -> draft.box(box.id())
+                        .filter(watch -> !watch.silent() && missed(box, watch))
+                        .isPresent());
     }
 
     private List<Box> expected(Site site) {
@@ -46,6 +47,13 @@ final class SitesNow {
 
     private boolean silent(Box box) {
         Optional<BoxWatch> watch = draft.box(box.id());
-        return watch.isEmpty() || watch.get().silent() || watch.get().overdue(draft.now());
+        return watch.isEmpty() || watch.get().silent() || missed(box, watch.get());
+    }
+
+    /** By when it was heard and not by its deadline, which is later when the gateway could not hear it: nobody knows then. */
+    private boolean missed(Box box, BoxWatch watch) {
+        return Silence.missedAt(box, watch)
+                .filter(at -> !at.isAfter(draft.now()))
+                .isPresent();
     }
 }

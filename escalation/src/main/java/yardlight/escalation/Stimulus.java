@@ -93,6 +93,11 @@ public sealed interface Stimulus {
         public Beat(String box, Heartbeat heartbeat) {
             this(box, heartbeat, Instant.EPOCH);
         }
+
+        @Override
+        public Stimulus openSince(Instant at) {
+            return at.isAfter(open) ? new Beat(box, heartbeat, at) : this;
+        }
     }
 
     record AlarmDue(AlarmKey key) implements Stimulus {}

@@ -43,6 +43,25 @@ class SilenceTest {
         assertThat(picture.callouts()).hasSize(1);
     }
 
+    /** Each time its time would be over, the gateway has just come back again: that counts once. */
+    @Test
+    void is_an_alarm_though_nobody_could_post_again_and_again() {
+        decide(new Stimulus.BoxDue(BOX, WAKES), WAKES);
+        decide(new Stimulus.BoxDue(BOX, WAKES.plusSeconds(170)), WAKES.plusSeconds(180));
+
+        assertThat(watch().silent()).isTrue();
+    }
+
+    @Test
+    void begins_anew_after_each_sign_of_life() {
+        decide(new Stimulus.BoxDue(BOX, WAKES), WAKES);
+        decide(new Stimulus.Beat(BOX, Heartbeat.BARE), WAKES.plusSeconds(30));
+        decide(new Stimulus.BoxDue(BOX, WAKES.plusSeconds(600)), WAKES.plusSeconds(600));
+
+        assertThat(watch().silent()).isFalse();
+        assertThat(watch().deadline()).contains(WAKES.plusSeconds(780));
+    }
+
     @Test
     void is_an_alarm_at_once_when_the_box_could_post_all_the_time() {
         decide(new Stimulus.BoxDue(BOX), WAKES);

@@ -5,8 +5,12 @@ import java.time.Instant;
 import java.util.Optional;
 import yardlight.escalation.setup.Box;
 
-/** A box as it is set up and as it was heard. */
-public record Witness(Box box, BoxWatch watch) {
+/**
+ * A box as it is set up and as it was heard.
+ *
+ * @param open since when it could have been heard: what it did not say before that, it has not missed
+ */
+public record Witness(Box box, BoxWatch watch, Instant open) {
 
     /** A beat is on its way for a while, at most so long and at most a sixth of the time from one to the next. */
     private static final Duration SLACK = Duration.ofSeconds(10);
@@ -15,6 +19,11 @@ public record Witness(Box box, BoxWatch watch) {
 
     /** Two are quiet at the same time when the one can have begun within this time of the other. */
     private static final Duration TOGETHER = Duration.ofMinutes(2);
+
+    /** A box that could be heard all the time. */
+    public Witness(Box box, BoxWatch watch) {
+        this(box, watch, Instant.EPOCH);
+    }
 
     boolean shares(Witness other, Path.Kind kind) {
         return switch (kind) {
@@ -76,7 +85,8 @@ public record Witness(Box box, BoxWatch watch) {
     }
 
     private long missed(Instant now) {
-        Duration quiet = Duration.between(watch.heardAt(), now).minus(slack());
+        Instant since = open.isAfter(watch.heardAt()) ? open : watch.heardAt();
+        Duration quiet = Duration.between(since, now).minus(slack());
         return quiet.isNegative() ? 0 : quiet.dividedBy(box.every().orElseThrow());
     }
 

@@ -15,8 +15,7 @@ import yardlight.gateway.clock.Leap;
 final class Hearing {
 
     /**
-     * What is shorter is no break: a box that was not taken says it again, and of a gateway that is restarted again and again
-     * nobody would ever be found silent.
+     * What is shorter is no break: a box that was not taken says it again.
      */
     static final Duration BREAK = Duration.ofSeconds(30);
 
@@ -61,9 +60,13 @@ final class Hearing {
         }
     }
 
-    /** Things are stored again. */
-    void regain() {
-        lost.ifPresent(this::backFrom);
+    /**
+     * Things are stored again.
+     *
+     * @param last when a gateway last stored anything before that: another one may have heard all boxes meanwhile
+     */
+    void regain(Optional<Instant> last) {
+        lost.map(at -> last.filter(at::isBefore).orElse(at)).ifPresent(this::backFrom);
         lost = Optional.empty();
     }
 

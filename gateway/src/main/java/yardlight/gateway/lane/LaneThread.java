@@ -1,6 +1,8 @@
 package yardlight.gateway.lane;
 
+import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.SmartLifecycle;
@@ -94,7 +96,6 @@ final class LaneThread implements SmartLifecycle, Pulsing {
     private void look() {
         try {
             batch.look();
-            well();
         } catch (Throwable e) {
             troubled(e);
         }
@@ -105,17 +106,13 @@ final class LaneThread implements SmartLifecycle, Pulsing {
         Stored stored;
         try {
             if (troubled) {
-                // Boxes that were late while nothing was stored are among the first things due: what is over has to be
-                // known by then.
-                batch.look();
-                well();
+                prove();
             }
             stored = meters.write(works.size(), () -> batch.run(works));
         } catch (Throwable trouble) {
             failed(works, trouble);
             return;
         }
-        well();
         works.forEach(Handed::answer);
         aftermaths.forEach(aftermath -> aftermath.stored(stored));
     }
@@ -145,11 +142,15 @@ final class LaneThread implements SmartLifecycle, Pulsing {
         hearing.lose();
     }
 
-    private void well() {
-        if (troubled) {
-            LOG.info("the database answers again");
-        }
+    /**
+     * Stores something that says nothing, for a disk that is full can still be read. Boxes that were late in the meantime are among
+     * the first things due: since when they are heard again has to be known before that.
+     */
+    private void prove() {
+        Optional<Instant> last = batch.look();
+        batch.run(List.of(new Handed<>(new ProbeWork())));
+        LOG.info("the database answers again");
         troubled = false;
-        hearing.regain();
+        hearing.regain(last);
     }
 }

@@ -21,6 +21,7 @@ import org.springframework.dao.DataAccessException;
 import yardlight.channels.FakeChannel;
 import yardlight.db.TestDatabase;
 import yardlight.escalation.Fixtures;
+import yardlight.escalation.Stimulus;
 import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.gateway.SmallGateway;
 
@@ -74,8 +75,9 @@ class PostgresAwayIT {
             gateway.lane().heartbeat(BOX, Heartbeat.BARE);
 
             server.close();
-            assertThatThrownBy(() -> gateway.lane().heartbeat(BOX, Heartbeat.BARE))
+            assertThatThrownBy(() -> gateway.lane().decide(new Stimulus.CalloutDue("none")))
                     .isInstanceOf(LaneBusy.class);
+            await().atMost(Duration.ofSeconds(60)).until(() -> failed(gateway) > 0);
             Instant back = now.updateAndGet(before -> before.plus(Duration.ofMinutes(10)));
             server = server(port);
 
@@ -99,6 +101,10 @@ class PostgresAwayIT {
         } catch (DataAccessException away) {
             return List.of();
         }
+    }
+
+    private static double failed(SmallGateway gateway) {
+        return gateway.meters().get("yardlight.lane.failed").counter().count();
     }
 
     private static long alarms(SmallGateway gateway) {
