@@ -18,7 +18,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.heartbeat.Heartbeat;
-import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
 import yardlight.escalation.proof.AllsWell;
 import yardlight.escalation.rehearsal.Rehearsal;
@@ -191,36 +190,6 @@ class AllsWellScenarioTest {
 
         assertThat(play.picture.notices()).hasSize(1);
         assertThat(play.last().text()).contains("(late, due Wed 7:00 AM)");
-    }
-
-    @Test
-    void after_a_time_without_the_gateway_the_boxes_are_heard_first() {
-        Play play = new Play(theSetup()).setup("2026-11-25T06:00", told(Language.EN));
-        play.at("2026-11-25T06:50", new Stimulus.Beat("mesa-9-box", Heartbeat.BARE));
-
-        play.at("2026-11-25T08:00", DUE);
-
-        assertThat(play.picture.notices()).isEmpty();
-        assertThat(play.next("ana")).contains(Fixtures.at("2026-11-25T08:05"));
-        play.at("2026-11-25T08:01", new Stimulus.Beat("mesa-9-box", Heartbeat.BARE));
-        play.at("2026-11-25T08:03:59", new Stimulus.Beat("mesa-9-box", Heartbeat.BARE));
-        play.at("2026-11-25T08:05", DUE);
-        assertThat(play.last().text())
-                .startsWith("The site is reporting, 0 in alarm. Wed 8:05 AM (late, due Wed 7:00 AM).");
-    }
-
-    /** Its deadline was put off then, and still nobody knows whether it lives. */
-    @Test
-    void after_a_time_without_the_gateway_a_box_that_is_not_heard_does_not_count_as_reporting() {
-        Play play = new Play(theSetup()).setup("2026-11-25T06:00", told(Language.EN));
-        play.at("2026-11-25T06:50", new Stimulus.Beat("mesa-9-box", Heartbeat.BARE));
-
-        play.at("2026-11-25T08:00", new Stimulus.BoxDue("mesa-9-box", Fixtures.at("2026-11-25T08:00")));
-        play.at("2026-11-25T08:00", DUE);
-        assertThat(play.picture.notices()).isEmpty();
-
-        play.at("2026-11-25T08:02:59", DUE);
-        assertThat(play.picture.notices()).extracting(Notice::text).noneMatch(text -> text.contains("is reporting"));
     }
 
     @Test

@@ -2,12 +2,10 @@ package yardlight.db.journal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.sql.Timestamp;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import javax.sql.DataSource;
@@ -19,17 +17,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.jdbc.core.JdbcTemplate;
 import yardlight.db.CountingDataSource;
 import yardlight.db.TestDatabase;
-import yardlight.db.columns.AlarmColumns;
 import yardlight.db.due.DueKey;
 import yardlight.escalation.Decision;
 import yardlight.escalation.Entry;
 import yardlight.escalation.Escalator;
 import yardlight.escalation.Fixtures;
 import yardlight.escalation.Stimulus;
-import yardlight.escalation.alarm.Alarm;
 import yardlight.escalation.alarm.AlarmKey;
-import yardlight.escalation.ladder.Callout;
-import yardlight.escalation.notice.Notice;
 import yardlight.escalation.notice.NoticeState;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.wording.Links;
@@ -74,11 +68,11 @@ abstract class JournalContract {
             TwinNight.Step step = night.step();
 
             assertThat(step.stored()).as("step %d: %s", i, step.stimuli()).isEqualTo(step.remembered());
-            assertThat(dues())
+            assertThat(DueRows.of(jdbc))
                     .as("due rows after step %d: %s", i, step.stimuli())
-                    .isEqualTo(expectedDues(night));
+                    .isEqualTo(DueRows.expected(night));
             assertThat(outbox()).as("outbox after step %d", i).isEqualTo(expectedOutbox(night));
-            assertThat(unwatched())
+            assertThat(DueRows.unwatched(jdbc))
                     .as("boxes and points without a due row by their deadline after step %d", i)
                     .isEmpty();
         }
@@ -250,48 +244,6 @@ abstract class JournalContract {
                 writing.commit(writing.sheet(Setup.EMPTY), now);
             }
         }
-    }
-
-    private Map<String, Instant> dues() {
-        var dues = new TreeMap<String, Instant>();
-        jdbc.query("select kind, subject, due_at from due where kind not in ('box', 'gauge')", rows -> {
-            dues.put(rows.getString(1) + " " + rows.getString(2), instant(rows.getTimestamp(3)));
-        });
-        return dues;
-    }
-
-    /** Their rows may fire too early, and never too late. */
-    private List<String> unwatched() {
-        return jdbc.queryForList(
-                "select box from box_watch where deadline is not null and not exists (select 1 from due where kind = 'box'"
-                        + " and subject = box and due_at <= deadline and ready_at = due_at) union all"
-                        + " select id from gauge where deadline is not null and not exists (select 1 from due where kind = 'gauge'"
-                        + " and subject = id and due_at <= deadline and ready_at = due_at)",
-                String.class);
-    }
-
-    private static Instant instant(Timestamp time) {
-        return time.toInstant();
-    }
-
-    private static Map<String, Instant> expectedDues(TwinNight night) {
-        var dues = new TreeMap<String, Instant>();
-        for (Alarm alarm : night.picture().alarms()) {
-            alarm.dueAt(night.setup()
-                            .point(alarm.key().site(), alarm.key().point())
-                            .timing())
-                    .ifPresent(at -> dues.put("alarm " + AlarmColumns.key(alarm.key()), at));
-        }
-        for (Callout callout : night.picture().callouts()) {
-            callout.dueAt().ifPresent(at -> dues.put("callout " + callout.id(), at));
-        }
-        for (Notice notice : night.picture().notices()) {
-            notice.dueAt().ifPresent(at -> dues.put("notice " + notice.id(), at));
-        }
-        for (String contact : List.of("ana", "ben")) {
-            night.picture().desk(contact).dueAt().ifPresent(at -> dues.put("desk " + contact, at));
-        }
-        return dues;
     }
 
     private TreeSet<String> outbox() {
