@@ -50,10 +50,11 @@ final class SitesNow {
         return watch.isEmpty() || watch.get().silent() || missed(box, watch.get());
     }
 
-    /** By when it was heard and not by its deadline, which is later when the gateway could not hear it: nobody knows then. */
+    /** Not by its deadline alone, which was put off when the gateway could not hear it: until it is heard nobody knows of it. */
     private boolean missed(Box box, BoxWatch watch) {
-        return Silence.missedAt(box, watch)
-                .filter(at -> !at.isAfter(draft.now()))
-                .isPresent();
+        return watch.overdue(draft.now())
+                || Silence.missedAt(box, watch)
+                        .filter(at -> !at.isAfter(draft.now()))
+                        .isPresent();
     }
 }

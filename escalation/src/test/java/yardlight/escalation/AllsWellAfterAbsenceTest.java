@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalTime;
 import org.junit.jupiter.api.Test;
 import yardlight.escalation.heartbeat.Heartbeat;
-import yardlight.escalation.notice.Notice;
 import yardlight.escalation.proof.AllsWell;
 import yardlight.escalation.setup.Language;
 
@@ -41,7 +40,8 @@ class AllsWellAfterAbsenceTest {
         play.at("2026-11-25T08:00", DUE);
         assertThat(play.picture.notices()).isEmpty();
 
-        play.at("2026-11-25T08:02:59", DUE);
-        assertThat(play.picture.notices()).extracting(Notice::text).noneMatch(text -> text.contains("is reporting"));
+        play.at("2026-11-25T08:05", new Stimulus.BoxDue("mesa-9-box", Fixtures.at("2026-11-25T08:04")));
+        play.at("2026-11-25T08:05", DUE);
+        assertThat(play.last().text()).doesNotContain("site is reporting");
     }
 }

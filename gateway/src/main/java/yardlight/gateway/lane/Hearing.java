@@ -14,9 +14,7 @@ import yardlight.gateway.clock.Leap;
  */
 final class Hearing {
 
-    /**
-     * What is shorter is no break: a box that was not taken says it again.
-     */
+    /** What is shorter is no break: a box that was not taken says it again. */
     static final Duration BREAK = Duration.ofSeconds(30);
 
     private static final Logger LOG = LoggerFactory.getLogger(Hearing.class);
@@ -60,13 +58,9 @@ final class Hearing {
         }
     }
 
-    /**
-     * Things are stored again.
-     *
-     * @param last when a gateway last stored anything before that: another one may have heard all boxes meanwhile
-     */
-    void regain(Optional<Instant> last) {
-        lost.map(at -> last.filter(at::isBefore).orElse(at)).ifPresent(this::backFrom);
+    /** Things are stored again. Another gateway may have stored all along, or may have come back a moment before: nobody knows. */
+    void regain() {
+        lost.ifPresent(this::backFrom);
         lost = Optional.empty();
     }
 

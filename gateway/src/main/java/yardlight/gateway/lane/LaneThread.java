@@ -1,8 +1,6 @@
 package yardlight.gateway.lane;
 
-import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.SmartLifecycle;
@@ -95,6 +93,9 @@ final class LaneThread implements SmartLifecycle, Pulsing {
 
     private void look() {
         try {
+            if (troubled) {
+                prove();
+            }
             batch.look();
         } catch (Throwable e) {
             troubled(e);
@@ -120,8 +121,8 @@ final class LaneThread implements SmartLifecycle, Pulsing {
     /** One bad thing must not take along what happens to be in the same batch; a database that is away hits all alike. */
     private void failed(List<Handed<?>> works, Throwable trouble) {
         if (trouble instanceof JournalTrouble away && !away.data()) {
-            meters.failed();
             troubled(away);
+            meters.failed();
             works.forEach(work -> work.giveUp(new LaneBusy("the database does not answer", away)));
         } else if (works.size() > 1) {
             LOG.warn("a batch of {} cannot be stored, trying one by one: {}", works.size(), trouble.toString());
@@ -147,10 +148,9 @@ final class LaneThread implements SmartLifecycle, Pulsing {
      * the first things due: since when they are heard again has to be known before that.
      */
     private void prove() {
-        Optional<Instant> last = batch.look();
         batch.run(List.of(new Handed<>(new ProbeWork())));
         LOG.info("the database answers again");
         troubled = false;
-        hearing.regain(last);
+        hearing.regain();
     }
 }

@@ -48,7 +48,7 @@ class HearingTest {
         now = now.plusSeconds(20);
         hearing.lose();
         now = now.plusSeconds(20);
-        hearing.regain(Optional.of(START));
+        hearing.regain();
 
         assertThat(hearing.since()).isEqualTo(START.plusSeconds(140)).isEqualTo(hearing.unbroken());
     }
@@ -57,20 +57,11 @@ class HearingTest {
     void goes_on_when_that_was_a_moment() {
         hearing.lose();
         now = now.plusSeconds(5);
-        hearing.regain(Optional.of(START));
+        hearing.regain();
         now = now.plus(Duration.ofHours(1));
         hearing.lose();
         now = now.plusSeconds(5);
-        hearing.regain(Optional.of(START));
-
-        assertThat(hearing.since()).isEqualTo(Instant.EPOCH);
-    }
-
-    @Test
-    void goes_on_when_another_gateway_stored_things_all_the_time() {
-        hearing.lose();
-        now = START.plusSeconds(600);
-        hearing.regain(Optional.of(START.plusSeconds(598)));
+        hearing.regain();
 
         assertThat(hearing.since()).isEqualTo(Instant.EPOCH);
     }
@@ -84,7 +75,7 @@ class HearingTest {
         now = START.plusSeconds(60);
         hearing.lose();
         now = START.plusSeconds(120);
-        hearing.regain(Optional.of(START));
+        hearing.regain();
         assertThat(hearing.since()).isEqualTo(START.plusSeconds(120));
     }
 }
