@@ -55,7 +55,7 @@ class BoxDoor {
                 || path.equals("/api/v1/readings") && request.getMethod().equals("POST");
     }
 
-    /** Each of some fifteen filters would be timed by itself for each post: a tenth of what a post costs, for figures that nobody reads. */
+    /** Each of some fifteen filters would be timed by itself for each post, for figures that nobody reads. */
     @Bean
     static SecurityObservationSettings untimedFilters() {
         return SecurityObservationSettings.noObservations();

@@ -4,7 +4,7 @@ import jakarta.servlet.http.HttpServletRequest;
 
 /**
  * Something that every page may say. Given to pages only: as attributes of a controller advice they would be made for each post of a box as
- * well, at a sixth of what the post costs.
+ * well.
  */
 public interface PageFact {
 
