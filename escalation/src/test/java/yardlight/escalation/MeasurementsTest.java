@@ -245,6 +245,10 @@ class MeasurementsTest {
 
         assertThat(picture.gauge(key).deadline()).contains(back.plusSeconds(900));
         assertThat(alarm(MISSING).occurrence()).isZero();
+
+        Instant again = back.plusSeconds(900);
+        Decision once = escalator.decide(picture, new Stimulus.GaugeDue(key, again.minusSeconds(9)), again);
+        assertThat(once.changes().alarms()).extracting(Alarm::key).containsExactly(MISSING);
     }
 
     @Test

@@ -13,11 +13,11 @@ import yardlight.db.tree.Frontier;
 final class Numbers {
 
     private static final String LOCK =
-            "select turn, last_line, last_number, last_code, setup_version, last_at, log_first, log_size, log_edge"
-                    + " from lane where id = 1 for update";
+            "select turn, last_line, last_number, last_code, setup_version, last_at, log_first, log_size, log_edge,"
+                    + " heard_from from lane where id = 1 for update";
     private static final String WRITE =
             "update lane set turn = ?, last_line = ?, last_number = ?, last_code = ?, setup_version = ?, last_at = ?,"
-                    + " log_first = ?, log_size = ?, log_edge = ? where id = 1";
+                    + " log_first = ?, log_size = ?, log_edge = ?, heard_from = ? where id = 1";
 
     private record Values(
             long turn,
@@ -28,7 +28,8 @@ final class Numbers {
             Optional<Instant> at,
             long firstLeaf,
             long leaves,
-            byte[] edge) {}
+            byte[] edge,
+            Optional<Instant> heardFrom) {}
 
     private final Pen pen;
     private final Values before;
@@ -36,6 +37,7 @@ final class Numbers {
     private long number;
     private int version;
     private long firstLeaf;
+    private Optional<Instant> heardFrom;
     private final Frontier tree;
 
     Numbers(Pen pen) {
@@ -52,12 +54,14 @@ final class Numbers {
                                 row.maybeTime("last_at"),
                                 row.big("log_first"),
                                 row.big("log_size"),
-                                row.bytes("log_edge")))
+                                row.bytes("log_edge"),
+                                row.maybeTime("heard_from")))
                 .get(0);
         line = before.line();
         number = before.number();
         version = before.version();
         firstLeaf = before.firstLeaf();
+        heardFrom = before.heardFrom();
         tree = new Frontier(before.leaves(), before.edge());
     }
 
@@ -106,6 +110,15 @@ final class Numbers {
         return before.at();
     }
 
+    /** The end of the last break in which nobody could store anything; empty when none is known. */
+    Optional<Instant> heardFrom() {
+        return heardFrom;
+    }
+
+    void heardFrom(Instant end) {
+        heardFrom = Optional.of(end);
+    }
+
     /** Which transaction this is: the last one that was stored has the number before it. */
     long turn() {
         return before.turn() + 1;
@@ -114,7 +127,16 @@ final class Numbers {
     /** @param lastCode the answer code up to 999 that was given out last */
     void write(Instant now, int lastCode) {
         var after = new Values(
-                turn(), line, number, lastCode, version, Optional.of(now), firstLeaf, tree.size(), tree.bytes());
+                turn(),
+                line,
+                number,
+                lastCode,
+                version,
+                Optional.of(now),
+                firstLeaf,
+                tree.size(),
+                tree.bytes(),
+                heardFrom);
         pen.write(WRITE, List.of(after), (statement, row) -> {
             statement.setLong(1, row.turn());
             statement.setLong(2, row.line());
@@ -125,6 +147,7 @@ final class Numbers {
             statement.setLong(7, row.firstLeaf());
             statement.setLong(8, row.leaves());
             statement.setBytes(9, row.edge());
+            statement.setObject(10, row.heardFrom().map(Column::stored).orElse(null));
         });
     }
 }

@@ -66,6 +66,16 @@ public final class Writing implements AutoCloseable {
         return numbers.lastAt();
     }
 
+    /** The end of the last break in which no gateway could store what boxes say; empty when none is known. */
+    public Optional<Instant> heardFrom() {
+        return numbers.heardFrom();
+    }
+
+    /** Leaves the end of such a break to the gateways that come later. */
+    public void heardFrom(Instant end) {
+        numbers.heardFrom(end);
+    }
+
     /** The version of the setup that holds; 0 before the first. */
     public int setupVersion() {
         return numbers.version();

@@ -16,13 +16,14 @@ import yardlight.escalation.Entry;
 
 /**
  * The line of the log that says from where all of it came, written as the writer would and in the transaction that brought it:
- * so it is there when, and only when, everything else is.
+ * so it is there when, and only when, everything else is. Nobody has heard a box since the database was left, and this line hides
+ * since when: so the break ends with it.
  */
 final class Arrival {
 
     private static final String TILE = "insert into log_tile (level, place, hash) values (?, ?, ?)";
-    private static final String LANE =
-            "update lane set turn = turn + 1, last_line = ?, log_size = ?, log_edge = ?," + " last_at = ? where id = 1";
+    private static final String LANE = "update lane set turn = turn + 1, last_line = ?, log_size = ?, log_edge = ?,"
+            + " last_at = ?, heard_from = ? where id = 1";
 
     private final Connection connection;
 
@@ -52,6 +53,7 @@ final class Arrival {
             statement.setLong(2, tree.size());
             statement.setBytes(3, tree.bytes());
             statement.setObject(4, Column.stored(now));
+            statement.setObject(5, Column.stored(now));
             statement.executeUpdate();
         }
         return entry;

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import javax.sql.DataSource;
@@ -128,6 +129,24 @@ abstract class JournalContract {
         assertThat(jdbc.queryForMap("select * from lane"))
                 .usingRecursiveComparison()
                 .isEqualTo(before);
+    }
+
+    @Test
+    void keeps_from_when_boxes_are_heard_until_it_is_told_another_time() {
+        Instant back = Fixtures.at("2026-11-25T01:00");
+        assertThat(heardFrom(Optional.of(back))).isEmpty();
+        assertThat(heardFrom(Optional.empty())).contains(back);
+        assertThat(heardFrom(Optional.of(back.plusSeconds(9)))).contains(back);
+        assertThat(heardFrom(Optional.empty())).contains(back.plusSeconds(9));
+    }
+
+    private Optional<Instant> heardFrom(Optional<Instant> then) {
+        try (Writing writing = journal.begin()) {
+            Optional<Instant> before = writing.heardFrom();
+            then.ifPresent(writing::heardFrom);
+            writing.commit(writing.sheet(Setup.EMPTY), Fixtures.at("2026-11-25T02:00"));
+            return before;
+        }
     }
 
     @Test

@@ -17,7 +17,8 @@ import org.springframework.jdbc.datasource.SingleConnectionDataSource;
 final class Everything {
 
     /** What goes on by itself when a line is written. */
-    private static final List<String> COUNTED = List.of("turn", "last_line", "log_size", "log_edge", "last_at");
+    private static final List<String> COUNTED =
+            List.of("turn", "last_line", "log_size", "log_edge", "last_at", "heard_from");
 
     private Everything() {}
 

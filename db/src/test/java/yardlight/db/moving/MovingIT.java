@@ -20,6 +20,8 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import yardlight.db.TestDatabase;
+import yardlight.db.journal.Journal;
+import yardlight.db.journal.Writing;
 import yardlight.escalation.Entry;
 
 /** Everything moves, from each database into each. */
@@ -105,6 +107,22 @@ class MovingIT {
         assertThat(second.head().size()).isEqualTo(RandomNight.LINES + 1 + 300);
         assertThat(second.head().publicKey()).isEqualTo(first.head().publicKey());
         assertThat(second.database().name()).isEqualTo(to.name());
+    }
+
+    /** Or the line about it, stored a moment ago, looks as if somebody had been there to hear the boxes. */
+    @ParameterizedTest
+    @EnumSource
+    void boxes_are_heard_from_its_arrival_on(TestDatabase to) throws SQLException {
+        Path file = folder.resolve("crate.zip");
+        Ground.filled(TestDatabase.H2, SEED).moveOut(file);
+        Ground fresh = Ground.empty(to);
+
+        fresh.moveIn(file).in(RandomNight.BEGAN);
+
+        try (var journal = new Journal(fresh.source());
+                Writing writing = journal.begin()) {
+            assertThat(writing.heardFrom()).isEqualTo(writing.lastAt()).isPresent();
+        }
     }
 
     /** Lines that were let go after their time leave the hashes of their tiles. */

@@ -26,6 +26,15 @@ class InquiryTest {
     }
 
     @Test
+    void one_that_could_not_be_heard_has_missed_nothing() {
+        Witness late = heard("pico-2", 80, Map.of());
+
+        assertThat(asked(new Witness(late.box(), late.watch(), NOW.minusSeconds(60)))
+                        .evidence())
+                .containsKey(Clue.LINK_LIVES);
+    }
+
+    @Test
     void another_at_the_site_tells_of_the_feed_also_when_it_hangs_on_another_one() {
         assertThat(asked(heard("loma-4", 20, Map.of("wells", false))).verdict()).isEqualTo(Verdict.POWER_OFF);
     }

@@ -39,11 +39,10 @@ final class Batch {
         this.hearing = hearing;
     }
 
-    /** Looks whether another setup holds by now. Comes back with the time of the last transaction of any gateway; empty before the first. */
-    Optional<Instant> look() {
+    /** Looks whether another setup holds by now. */
+    void look() {
         try (Writing writing = journal.begin()) {
             current.follow(writing);
-            return writing.lastAt();
         }
     }
 
@@ -62,10 +61,14 @@ final class Batch {
             Sheet sheet = writing.sheet(current.setup());
             sheet.prepare(wants);
             var escalator = new Escalator(links, sheet::nextCode);
-            var turn = new Turn(writing, sheet, escalator, now, hearing.since());
+            Optional<Instant> known = writing.heardFrom();
+            Optional<Instant> back = hearing.back(writing.lastAt(), known, now);
+            back.ifPresent(writing::heardFrom);
+            var turn = new Turn(writing, sheet, escalator, now, hearing.since(back));
             turn.remember(writing.known(names, now.minus(REMEMBERED)));
             batch.forEach(handed -> take(handed, turn));
             Stored stored = writing.commit(sheet, now);
+            hearing.stored(known, back);
             turn.newSetup().ifPresent(next -> current.replace(next.version(), next.setup()));
             return stored;
         }

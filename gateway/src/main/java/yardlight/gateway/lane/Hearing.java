@@ -9,8 +9,9 @@ import org.slf4j.LoggerFactory;
 import yardlight.gateway.clock.Leap;
 
 /**
- * Since when the gateway hears boxes without a break. What a box did not say before, it may have said to a gateway that was not
- * there, that slept, or that could not store it.
+ * Since when boxes are heard without a break. What a box did not say before, it may have said to a gateway that was not there, that
+ * slept, or that could not store it. The end of a break is stored by the first transaction after it, for whoever comes later
+ * sees only that somebody stores. For the one thread that writes.
  */
 final class Hearing {
 
@@ -22,8 +23,9 @@ final class Hearing {
     private final InstantSource clock;
     private final Leap leap;
     private final Instant started;
-    private volatile Instant back = Instant.EPOCH;
-    private Optional<Instant> lost = Optional.empty();
+
+    /** When it could still hear, as far as it knows, while something may have been missed. */
+    private Optional<Instant> lost = Optional.of(Instant.EPOCH);
 
     Hearing(InstantSource clock, Leap leap) {
         this.clock = clock;
@@ -31,24 +33,29 @@ final class Hearing {
         this.started = clock.instant();
     }
 
-    /** The end of the last break; {@link Instant#EPOCH} when there was none. */
-    Instant since() {
-        return leap.last().filter(back::isBefore).orElse(back);
-    }
-
-    /** The same, or the start if that was later: a gap across it says nothing of a box's habits. */
-    Instant unbroken() {
-        Instant since = since();
-        return since.isAfter(started) ? since : started;
+    /** Since when this gateway is there. */
+    Instant started() {
+        return started;
     }
 
     /**
-     * It begins to hear.
+     * The end of the last break, as the transaction sees it that is about to be stored; empty when there was none. One that is
+     * still to come is that of a clock set wrong, and is now.
      *
-     * @param last when a gateway last stored anything in this database; empty in a new one
+     * @param last when any gateway last stored anything in this database; empty in a new one
+     * @param known the end of the last break that any of them knows of
      */
-    void begin(Optional<Instant> last) {
-        last.ifPresent(this::backFrom);
+    Optional<Instant> back(Optional<Instant> last, Optional<Instant> known, Instant now) {
+        boolean away = lost.isPresent()
+                && last.map(stored -> later(stored, lost.get()))
+                        .filter(gone -> !now.isBefore(gone.plus(BREAK)))
+                        .isPresent();
+        return away ? Optional.of(now) : known.map(end -> end.isAfter(now) ? now : end);
+    }
+
+    /** The same for what is judged by it here: a leap of this gateway's clock is no break for the others. */
+    Instant since(Optional<Instant> back) {
+        return later(leap.last().orElse(Instant.EPOCH), back.orElse(Instant.EPOCH));
     }
 
     /** From now on nothing can be stored. */
@@ -58,20 +65,16 @@ final class Hearing {
         }
     }
 
-    /** Things are stored again. Another gateway may have stored all along, or may have come back a moment before: nobody knows. */
-    void regain() {
-        lost.ifPresent(this::backFrom);
+    /** That transaction was stored: what it says of the last break is all that there is to say. */
+    void stored(Optional<Instant> known, Optional<Instant> back) {
         lost = Optional.empty();
+        back.filter(end -> !known.equals(back))
+                .ifPresent(end -> LOG.info(
+                        "nothing was stored for a while before {}: no box is taken for silent before its time has passed anew",
+                        end));
     }
 
-    private void backFrom(Instant gone) {
-        Instant now = clock.instant();
-        Duration away = Duration.between(gone, now);
-        if (away.compareTo(BREAK) >= 0) {
-            back = now;
-            LOG.info(
-                    "nothing was stored for {} s: no box is taken for silent before its time has passed anew",
-                    away.toSeconds());
-        }
+    private static Instant later(Instant one, Instant other) {
+        return one.isAfter(other) ? one : other;
     }
 }

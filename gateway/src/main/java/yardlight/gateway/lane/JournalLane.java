@@ -11,7 +11,6 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
-import java.util.function.Supplier;
 import yardlight.db.journal.ReadingRows.Fate;
 import yardlight.escalation.Answer;
 import yardlight.escalation.Entry;
@@ -27,30 +26,32 @@ final class JournalLane implements Lane, Intake, LogBook, LaneProbe {
 
     private final BlockingQueue<Handed<?>> queue = new LinkedBlockingQueue<>(MOST_WAITING);
     private final Duration company;
-    private final Supplier<Instant> hearing;
+    private final Instant started;
     private volatile boolean open;
 
     /**
      * @param company how long a heartbeat waits for others; an event never does
-     * @param hearing since when the gateway is there without a break
+     * @param started since when this gateway is there: a gap across that says nothing of a box's habits
      */
-    JournalLane(Duration company, Supplier<Instant> hearing) {
+    JournalLane(Duration company, Instant started) {
         this.company = company;
-        this.hearing = hearing;
+        this.started = started;
     }
 
     BlockingQueue<Handed<?>> queue() {
         return queue;
     }
 
+    /** The first thing stored shows since when this gateway is there. */
     void open() {
         open = true;
+        queue.offer(new Handed<>(new ProbeWork()));
     }
 
-    /** Takes nothing more in; what is in the queue is still stored. */
+    /** Takes nothing more in; what is in the queue is still stored. The last thing shows until when this gateway was there. */
     void shut() {
         open = false;
-        queue.offer(new Handed<>(new Nudge()));
+        queue.offer(new Handed<>(new ProbeWork()));
     }
 
     /** Nobody stores any more: whoever slipped in at the last moment is told so. */
@@ -72,7 +73,7 @@ final class JournalLane implements Lane, Intake, LogBook, LaneProbe {
 
     @Override
     public Answer heartbeat(String box, Heartbeat heartbeat) {
-        return await(offer(new BeatWork(new Stimulus.Beat(box, heartbeat, hearing.get()))));
+        return await(offer(new BeatWork(new Stimulus.Beat(box, heartbeat, started))));
     }
 
     @Override
@@ -147,9 +148,7 @@ final class JournalLane implements Lane, Intake, LogBook, LaneProbe {
         int weight = 0;
         boolean patient = true;
         while (next != null) {
-            if (next.weight() > 0) {
-                batch.add(next);
-            }
+            batch.add(next);
             weight += next.weight();
             patient &= next.patient();
             boolean full = batch.size() >= most || weight >= mostWeight;

@@ -33,7 +33,7 @@ class LaneConfiguration {
 
     @Bean
     JournalLane lane(Hearing hearing) {
-        return new JournalLane(COMPANY, hearing::unbroken);
+        return new JournalLane(COMPANY, hearing.started());
     }
 
     @Bean

@@ -43,7 +43,7 @@ final class LaneThread implements SmartLifecycle, Pulsing {
 
     @Override
     public void start() {
-        hearing.begin(batch.look());
+        batch.look();
         lane.open();
         worker.start(this::run);
     }
@@ -143,14 +143,10 @@ final class LaneThread implements SmartLifecycle, Pulsing {
         hearing.lose();
     }
 
-    /**
-     * Stores something that says nothing, for a disk that is full can still be read. Boxes that were late in the meantime are among
-     * the first things due: since when they are heard again has to be known before that.
-     */
+    /** Stores something that says nothing, for a disk that is full can still be read. */
     private void prove() {
         batch.run(List.of(new Handed<>(new ProbeWork())));
         LOG.info("the database answers again");
         troubled = false;
-        hearing.regain();
     }
 }

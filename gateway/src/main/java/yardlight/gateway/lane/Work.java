@@ -12,7 +12,7 @@ interface Work<T> {
     /** Decides, and then lays what was decided over the turn: nothing at all when it throws. */
     T take(Turn turn);
 
-    /** How much it is: the events in it; 0 when there is nothing to do. */
+    /** How much it is: the events in it. */
     default int weight() {
         return 1;
     }

@@ -11,7 +11,7 @@ import yardlight.escalation.Stimulus;
 
 class FullLaneTest {
 
-    private final JournalLane lane = new JournalLane(Duration.ZERO, () -> Instant.EPOCH);
+    private final JournalLane lane = new JournalLane(Duration.ZERO, Instant.EPOCH);
 
     @Test
     void refuses_at_once_what_no_longer_fits_and_keeps_what_is_in() {

@@ -16,9 +16,8 @@ class GatheringTest {
 
     private static final Handed<?> BEAT = new Handed<>(new BeatWork(new Stimulus.Beat("mesa-9-box", Heartbeat.BARE)));
     private static final Handed<?> EVENTS = new Handed<>(new PostedWork("mesa-9-box", List.of(), false));
-    private static final Handed<?> NUDGE = new Handed<>(new Nudge());
 
-    private final JournalLane patient = new JournalLane(Duration.ofHours(1), () -> Instant.EPOCH);
+    private final JournalLane patient = new JournalLane(Duration.ofHours(1), Instant.EPOCH);
 
     @Test
     void an_event_waits_for_nothing() throws InterruptedException {
@@ -32,13 +31,8 @@ class GatheringTest {
 
     @Test
     void a_heartbeat_waits_no_longer_than_it_was_told_to() throws InterruptedException {
-        assertThat(next(new JournalLane(Duration.ofMillis(1), () -> Instant.EPOCH), BEAT))
+        assertThat(next(new JournalLane(Duration.ofMillis(1), Instant.EPOCH), BEAT))
                 .containsExactly(BEAT);
-    }
-
-    @Test
-    void a_heartbeat_does_not_hold_up_a_gateway_that_stops() throws InterruptedException {
-        assertThat(next(patient, BEAT, NUDGE)).containsExactly(BEAT);
     }
 
     @Test

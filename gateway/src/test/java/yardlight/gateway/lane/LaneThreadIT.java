@@ -31,7 +31,7 @@ import yardlight.gateway.clock.Leap;
 class LaneThreadIT {
 
     private final DataSource database = TestDatabase.H2.newDataSource();
-    private final JournalLane lane = new JournalLane(Duration.ZERO, () -> Instant.EPOCH);
+    private final JournalLane lane = new JournalLane(Duration.ZERO, Instant.EPOCH);
     private final AtomicInteger stored = new AtomicInteger();
 
     @Test
