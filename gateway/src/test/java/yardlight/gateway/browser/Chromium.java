@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserType.LaunchOptions;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -17,6 +18,9 @@ final class Chromium {
 
     /** Says where it is, if it is nowhere usual. */
     private static final String VARIABLE = "YARDLIGHT_CHROMIUM";
+
+    /** For everything that a page is waited for: a busy machine is no fault of the page. */
+    static final int PATIENCE_MILLIS = 15_000;
 
     private static Browser browser;
 
@@ -34,6 +38,7 @@ final class Chromium {
                     .launch(new LaunchOptions()
                             .setExecutablePath(found.get())
                             .setArgs(List.of("--no-sandbox", "--disable-gpu", "--disable-background-networking")));
+            PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MILLIS);
             Runtime.getRuntime().addShutdownHook(new Thread(playwright::close));
         }
         return browser;

@@ -2,12 +2,9 @@ package yardlight.gateway.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
-import com.google.gson.JsonArray;
-import com.google.gson.JsonObject;
 import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.BoundingBox;
+import com.microsoft.playwright.Response;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -41,7 +38,6 @@ class CurvesPagesIT {
             "points:   [{id: separator, site: mesa-9, name: SEPARATOR, unit: psi},"
                     + " {id: oil-tank, site: mesa-9, name: OIL TANK, unit: ft, limits: {highHigh: 19, low: 8}}, ");
     private static final Duration YEAR = Duration.ofDays(400);
-    private static final int PINCH = 40;
     private static final double MOST_MILLIS_A_FRAME = 100;
 
     private final int port;
@@ -137,13 +133,12 @@ class CurvesPagesIT {
     void two_fingers_look_closer_and_one_pulls() {
         try (var visit = Visit.to(port, Look.PHONE_BY_DAY).signIn("owner")) {
             Page page = drawn(visit, "/sites/mesa-9/curves?points=water-tank&span=P7D");
-            CDPSession tools = page.context().newCDPSession(page);
-            touchable(tools);
+            var fingers = new Fingers(page, "#panels .u-over");
             double before = span(page);
 
-            page.waitForResponse(answer -> answer.url().contains("/figures"), () -> pinch(page, tools, 30, 120));
+            page.waitForResponse(CurvesPagesIT::words, () -> fingers.pinch(30, 120));
             double closer = span(page);
-            pull(page, tools, 150);
+            fingers.pull(150);
             page.waitForURL(url -> url.contains("until="));
 
             Assertions.assertThat(closer).isBetween(before / 5, before / 3);
@@ -180,13 +175,12 @@ class CurvesPagesIT {
             Page page =
                     drawn(visit, "/sites/mesa-9/curves?points=water-tank&points=oil-tank&points=separator&span=P400D");
             System.out.printf("400 days of 3 points drawn after %d ms%n", (System.nanoTime() - began) / 1_000_000);
-            CDPSession tools = page.context().newCDPSession(page);
-            touchable(tools);
+            var fingers = new Fingers(page, "#panels .u-over");
             page.evaluate("() => { window.frames_ = []; let last = performance.now();"
                     + " const step = (now) => { frames_.push(now - last); last = now; requestAnimationFrame(step); };"
                     + " requestAnimationFrame(step); }");
             for (int i = 0; i < 4; i++) {
-                pinch(page, tools, 30, 120);
+                fingers.pinch(30, 120);
             }
             page.waitForCondition(() -> span(page) < 5 * 86400);
             double[] frames = ((List<?>) page.evaluate("frames_"))
@@ -238,60 +232,15 @@ class CurvesPagesIT {
         }
     }
 
+    /** Asked for once the fingers have been still for a while; figures are also asked for while they move. */
+    private static boolean words(Response answer) {
+        return answer.url().contains("/curves?points=water-tank&span=PT");
+    }
+
     private static double span(Page page) {
         return ((Number) page.evaluate("() => { const m = /span=PT(\\d+)S/.exec(location.search);"
                         + " const d = document.getElementById('curves').dataset;"
                         + " return m ? Number(m[1]) : d.to - d.from; }"))
                 .doubleValue();
-    }
-
-    private static void touchable(CDPSession tools) {
-        var on = new JsonObject();
-        on.addProperty("enabled", true);
-        on.addProperty("maxTouchPoints", 2);
-        tools.send("Emulation.setTouchEmulationEnabled", on);
-    }
-
-    private static void touch(CDPSession tools, String type, double y, double... xs) {
-        var points = new JsonArray();
-        for (int i = 0; i < xs.length; i++) {
-            var point = new JsonObject();
-            point.addProperty("x", xs[i]);
-            point.addProperty("y", y);
-            point.addProperty("id", i);
-            points.add(point);
-        }
-        var event = new JsonObject();
-        event.addProperty("type", type);
-        event.add("touchPoints", points);
-        tools.send("Input.dispatchTouchEvent", event);
-    }
-
-    private static void pinch(Page page, CDPSession tools, double from, double to) {
-        BoundingBox box = middle(page);
-        double x = box.x + box.width / 2;
-        double y = box.y + box.height / 2;
-        touch(tools, "touchStart", y, x - from, x + from);
-        for (int i = 1; i <= PINCH; i++) {
-            double apart = from + (to - from) * i / PINCH;
-            touch(tools, "touchMove", y, x - apart, x + apart);
-        }
-        touch(tools, "touchEnd", y);
-    }
-
-    private static void pull(Page page, CDPSession tools, double by) {
-        BoundingBox box = middle(page);
-        double y = box.y + box.height / 2;
-        double x = box.x + 60;
-        touch(tools, "touchStart", y, x);
-        for (int i = 1; i <= PINCH; i++) {
-            touch(tools, "touchMove", y, x + by * i / PINCH);
-        }
-        touch(tools, "touchEnd", y);
-    }
-
-    private static BoundingBox middle(Page page) {
-        page.locator("#panels .u-over").first().scrollIntoViewIfNeeded();
-        return page.locator("#panels .u-over").first().boundingBox();
     }
 }

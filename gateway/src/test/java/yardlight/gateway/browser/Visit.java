@@ -37,7 +37,7 @@ public final class Visit implements AutoCloseable {
                         .setLocale(language)
                         .setJavaScriptEnabled(scripts)
                         .setTimezoneId("America/Chicago"));
-        context.setDefaultTimeout(15_000);
+        context.setDefaultTimeout(Chromium.PATIENCE_MILLIS);
         page = context.newPage();
         page.onPageError(complaints::add);
         page.onConsoleMessage(message -> {
