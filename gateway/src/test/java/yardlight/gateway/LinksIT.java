@@ -170,11 +170,17 @@ class LinksIT {
         assertThat(tokens.token(notice, from)).isNotEqualTo(tokens.token(notice, made));
         assertThat(web.get(link).statusCode()).isEqualTo(200);
 
+        String used = "/a/" + tokens.token(noticeOf("treater"), Instant.now());
+        assertThat(web.post(used, FORM, "").statusCode()).isEqualTo(303);
         String instead = "{\"endOthers\": true}";
         assertThat(web.post("/api/v1/link-keys", "application/json", instead, Web.owner())
                         .statusCode())
                 .isEqualTo(201);
         assertThat(tokens.token(notice, made)).isNotEqualTo(link.substring("/a/".length()));
+        assertThat(web.get(link).statusCode()).isEqualTo(404);
+        assertThat(web.post(link, FORM, "").statusCode()).isEqualTo(404);
+        assertThat(state("tank-battery")).isEqualTo("unacknowledged");
+        assertThat(web.get(used).statusCode()).isEqualTo(404);
     }
 
     @Test

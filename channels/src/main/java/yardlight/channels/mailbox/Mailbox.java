@@ -8,7 +8,6 @@ import java.time.InstantSource;
 import java.util.Optional;
 import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
-import java.util.function.BooleanSupplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import yardlight.channels.Health;
@@ -50,10 +49,10 @@ public final class Mailbox implements Receiver {
 
     /**
      * @param names those that our mails have
-     * @param turn whether it is ours to read, asked before each look: of several gateways one does
+     * @param turn of several gateways one reads
      */
     public static Mailbox of(
-            MailboxSettings settings, MailNames names, KnownLines lines, InstantSource clock, BooleanSupplier turn) {
+            MailboxSettings settings, MailNames names, KnownLines lines, InstantSource clock, Turn turn) {
         return new Mailbox(Optional.of(new Open(settings, new Handing(settings, names, lines), clock, turn)));
     }
 
@@ -86,14 +85,14 @@ public final class Mailbox implements Receiver {
     private static final class Open {
 
         private final MailboxSettings settings;
-        private final BooleanSupplier turn;
+        private final Turn turn;
         private final Round round;
         private final ScheduledThreadPoolExecutor timer;
         private volatile Optional<String> trouble = Optional.empty();
         private volatile boolean closed;
         private volatile Optional<Visit> visit = Optional.empty();
 
-        Open(MailboxSettings settings, Handing handing, InstantSource clock, BooleanSupplier turn) {
+        Open(MailboxSettings settings, Handing handing, InstantSource clock, Turn turn) {
             this.settings = settings;
             this.turn = turn;
             this.round = new Round(handing, clock, () -> closed);
@@ -125,7 +124,7 @@ public final class Mailbox implements Receiver {
         private void keep(Inbox inbox) {
             Duration pause = Duration.ZERO;
             while (rest(pause)) {
-                if (!turn.getAsBoolean()) {
+                if (!mine()) {
                     pause = NOT_OUR_TURN;
                     continue;
                 }
@@ -135,6 +134,18 @@ public final class Mailbox implements Receiver {
                 Duration longest = visit(now, inbox);
                 boolean steady = System.nanoTime() - since > STEADY.toNanos();
                 pause = longest.compareTo(LONGEST_PAUSE) > 0 ? longest : steady ? FIRST_PAUSE : longer(pause);
+                if (trouble.isPresent()) {
+                    turn.leave();
+                }
+            }
+        }
+
+        private boolean mine() {
+            try {
+                return turn.mine();
+            } catch (RuntimeException e) {
+                LOG.warn("whose turn it is to read mail is not known now: {}", e.toString());
+                return false;
             }
         }
 
@@ -166,7 +177,7 @@ public final class Mailbox implements Receiver {
             boolean waits = now.canWait();
             Duration wait = FIRST_WAIT;
             int known = 0;
-            while (!closed && turn.getAsBoolean()) {
+            while (!closed && mine()) {
                 int before = now.count();
                 boolean all = round.go(now, inbox);
                 boolean more = now.count() != before;

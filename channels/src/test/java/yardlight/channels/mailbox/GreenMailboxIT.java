@@ -211,7 +211,7 @@ class GreenMailboxIT {
                 new MailNames(new byte[] {1}),
                 from -> Optional.of(new KnownLines.Known("mail", from)),
                 InstantSource.system(),
-                () -> true);
+                Mailboxes.ALONE);
         mailbox.listen(inbox);
     }
 

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ScheduledThreadPoolExecutor;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -36,7 +37,7 @@ class MailboxTroubleIT {
     private final Basket inbox = new Basket();
     private ScriptedMailbox server;
     private Mailbox mailbox;
-    private volatile boolean turn = true;
+    private final OneTurn turn = new OneTurn();
 
     @BeforeEach
     void open() throws IOException {
@@ -65,16 +66,29 @@ class MailboxTroubleIT {
 
     @Test
     void reads_only_while_it_is_its_turn() {
-        turn = false;
+        turn.ours = false;
         server.mails.add(Mails.from("ana@example.org", "", "OK 47"));
         listen(Mailboxes.LOGIN);
         await().pollDelay(Duration.ofMillis(500)).atMost(LONG).until(() -> server.connections.get() == 0);
 
-        turn = true;
+        turn.ours = true;
 
         await().atMost(LONG).until(() -> inbox.texts.size() == 1);
-        turn = false;
+        turn.ours = false;
         await().atMost(LONG).until(() -> server.guests() == 0);
+    }
+
+    @Test
+    void leaves_its_turn_to_another_gateway_while_it_cannot_read() {
+        server.does("SELECT", "", After.HANG_UP);
+        listen(Mailboxes.LOGIN);
+        await().atMost(LONG).until(() -> turn.left.get() >= 2);
+        server.behaves("SELECT");
+        await().atMost(LONG).until(() -> count("SEARCH") >= 2);
+        int left = turn.left.get();
+        await().atMost(LONG).until(() -> count("SEARCH") >= 6);
+
+        assertThat(turn.left).hasValue(left);
     }
 
     @Test
@@ -225,8 +239,25 @@ class MailboxTroubleIT {
                 new MailNames(new byte[] {1}),
                 from -> Optional.of(new KnownLines.Known("mail", from)),
                 InstantSource.fixed(NOW),
-                () -> turn);
+                turn);
         mailbox.listen(inbox);
+    }
+
+    /** Whose it is, and how often we left it. */
+    private static final class OneTurn implements Turn {
+
+        private final AtomicInteger left = new AtomicInteger();
+        private volatile boolean ours = true;
+
+        @Override
+        public boolean mine() {
+            return ours;
+        }
+
+        @Override
+        public void leave() {
+            left.incrementAndGet();
+        }
     }
 
     /** A new one after each that was refused. */

@@ -17,6 +17,17 @@ final class Mailboxes {
 
     static final Login LOGIN = new Login("yardlight", "pass word");
 
+    /** Of a gateway that shares it with no other. */
+    static final Turn ALONE = new Turn() {
+        @Override
+        public boolean mine() {
+            return true;
+        }
+
+        @Override
+        public void leave() {}
+    };
+
     private Mailboxes() {}
 
     static MailboxSettings at(int port) {

@@ -14,7 +14,7 @@ import yardlight.db.disk.Vendor;
 
 /**
  * Says whose turn it is, among gateways on one database, to do what only one should. Whoever has a turn keeps it until they
- * are closed, die, or lose the database: on PostgreSQL it is an advisory lock of a connection that is kept for it. An H2 file
+ * leave it, are closed, die, or lose the database: on PostgreSQL it is an advisory lock of a connection that is kept for it. An H2 file
  * has only one gateway.
  */
 @Component
@@ -50,6 +50,11 @@ public class Turns implements AutoCloseable {
             LOG.info("whose turn it is at {} is not known now: {}", what, e.getMessage());
             return false;
         }
+    }
+
+    /** Leaves it to another gateway, until this one asks for it again. */
+    public synchronized void leave(String what) {
+        letGo(held.remove(what));
     }
 
     private boolean take(String what) throws SQLException {

@@ -37,6 +37,26 @@ class TurnsIT {
     }
 
     @Test
+    void on_postgresql_it_is_for_whoever_asks_next_once_one_has_left_it() {
+        String url = TestDatabase.POSTGRESQL.newUrl();
+        try (HikariDataSource one = TestDatabase.POSTGRESQL.migrated(url);
+                HikariDataSource other = TestDatabase.POSTGRESQL.migrated(url)) {
+            var first = new Turns(one);
+            var second = new Turns(other);
+            first.leave("mailbox");
+            assertThat(first.mine("mailbox")).isTrue();
+
+            first.leave("mailbox");
+
+            assertThat(second.mine("mailbox")).isTrue();
+            assertThat(first.mine("mailbox")).isFalse();
+            second.leave("mailbox");
+            assertThat(first.mine("mailbox")).isTrue();
+            first.close();
+        }
+    }
+
+    @Test
     void on_postgresql_it_is_the_other_s_when_one_has_lost_its_connection() {
         String url = TestDatabase.POSTGRESQL.newUrl();
         try (HikariDataSource one = TestDatabase.POSTGRESQL.migrated(url);

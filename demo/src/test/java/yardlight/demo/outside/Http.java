@@ -45,9 +45,14 @@ final class Http {
                 .statusCode();
     }
 
+    /** What the owner is answered there. */
+    static HttpResponse<String> ask(int port, String path) throws IOException, InterruptedException {
+        return CLIENT.send(to(port, path, OWNER).GET().build(), BodyHandlers.ofString());
+    }
+
     /** What the owner sees there. */
     static JsonNode get(int port, String path) throws IOException, InterruptedException {
-        HttpResponse<String> answer = CLIENT.send(to(port, path, OWNER).GET().build(), BodyHandlers.ofString());
+        HttpResponse<String> answer = ask(port, path);
         if (answer.statusCode() != 200) {
             throw new IOException(path + " was answered with " + answer.statusCode() + ": " + answer.body());
         }

@@ -34,6 +34,11 @@ enum Store {
         };
     }
 
+    /** Where PostgreSQL listens on this machine. */
+    static int port() throws IOException {
+        return server().getPort();
+    }
+
     /** The answers of PostgreSQL, one for each row. */
     static List<String> ask(String sql) throws IOException, SQLException {
         return ask(server().getPostgresDatabase().getConnection(), sql);

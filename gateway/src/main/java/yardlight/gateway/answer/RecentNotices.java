@@ -47,12 +47,17 @@ class RecentNotices {
             hashes.next();
             hashes.remove();
         }
-        return Optional.ofNullable(byHash.get(hash));
+        return Optional.ofNullable(byHash.get(hash)).filter(made -> hash.equals(hash(made)));
+    }
+
+    /** Another one than that by which it is kept when all links were ended since. */
+    private String hash(Told.Made made) {
+        return tokens.hashFor(made.notice(), made.at());
     }
 
     private void read(Instant from) {
         for (Told.Made made : told.made(from)) {
-            byHash.put(tokens.hashFor(made.notice(), made.at()), made);
+            byHash.put(hash(made), made);
             seen = made.at();
         }
     }

@@ -1,5 +1,7 @@
 package yardlight.gateway.clock;
 
+import java.time.Duration;
+
 /** A thread that runs from the start of the gateway to its stop, and shows meanwhile whether it moves. */
 public final class Worker implements Pulsing {
 
@@ -31,12 +33,21 @@ public final class Worker implements Pulsing {
      * @return whether the work has ended
      */
     public boolean stop(Runnable wake) {
+        return stop(wake, Duration.ZERO);
+    }
+
+    /**
+     * The same for work that somebody else takes up if it does not end in time.
+     *
+     * @param most how long is waited at the most; zero: until it ends
+     */
+    public boolean stop(Runnable wake, Duration most) {
         end();
         pulse.rest();
         wake.run();
         try {
-            thread.join();
-            return true;
+            thread.join(most.toMillis());
+            return !thread.isAlive();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             return false;

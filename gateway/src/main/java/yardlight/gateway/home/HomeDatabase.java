@@ -18,15 +18,23 @@ final class HomeDatabase implements EnvironmentPostProcessor, Ordered {
 
     private static final String HOME = "yardlight.home";
     private static final String URL = "spring.datasource.url";
+    private static final String WAIT = "spring.datasource.hikari.data-source-properties.socketTimeout";
     private static final String INIT = "spring.datasource.hikari.connection-init-sql";
 
     /**
      * The server learns nothing from a machine that vanishes. So it is told when to give up a connection on its own, with
-     * every lock that it holds: when a transaction stands still, and when what it sends is not received. Flyway's own lock
+     * every lock that it holds: when a transaction stands still, when what it sends is not received, and when nobody is there. Flyway's own lock
      * is kept out of a transaction, for that one would stand still while tables are made.
      */
     private static final String CUT_OFF =
-            "set idle_in_transaction_session_timeout = '10s'; set tcp_user_timeout = '10s'";
+            "set idle_in_transaction_session_timeout = '10s'; set tcp_user_timeout = '10s'; set tcp_keepalives_idle = 10;"
+                    + " set tcp_keepalives_interval = 5; set tcp_keepalives_count = 3";
+
+    /**
+     * And the gateway learns nothing from a server that vanishes: whoever waits for its answer would wait for hours. Seconds; longer
+     * than any statement takes but those that make tables.
+     */
+    private static final String LONGEST_WAIT = "60";
 
     @Override
     public void postProcessEnvironment(ConfigurableEnvironment environment, SpringApplication application) {
@@ -39,6 +47,7 @@ final class HomeDatabase implements EnvironmentPostProcessor, Ordered {
             found.put("spring.datasource.username", environment.getProperty("spring.datasource.username", "sa"));
         } else if (url.startsWith("jdbc:postgresql:")) {
             found.put("spring.datasource.hikari.data-source-properties.reWriteBatchedInserts", "true");
+            found.put(WAIT, environment.getProperty(WAIT, LONGEST_WAIT));
             found.put(INIT, environment.getProperty(INIT, CUT_OFF));
             found.put("spring.flyway.postgresql.transactional-lock", "false");
         }

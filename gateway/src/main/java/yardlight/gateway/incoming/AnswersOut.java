@@ -7,6 +7,7 @@ import java.time.InstantSource;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.BooleanSupplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import yardlight.channels.Attempt;
@@ -40,10 +41,13 @@ final class AnswersOut {
         this.clock = clock;
     }
 
-    void look() {
+    /**
+     * @param goesOn asked before each of them: what is left is claimed at the next start, or by another gateway
+     */
+    void look(BooleanSupplier goesOn) {
         Instant now = clock.instant();
         for (IncomingText text : texts.open(now.minus(USE), now, AT_ONCE)) {
-            if (texts.claim(text.id(), now, now.plus(CLAIM))) {
+            if (goesOn.getAsBoolean() && texts.claim(text.id(), now, now.plus(CLAIM))) {
                 send(text);
             }
         }

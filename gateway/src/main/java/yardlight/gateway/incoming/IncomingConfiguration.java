@@ -24,7 +24,8 @@ class IncomingConfiguration {
 
     @Bean
     Rounds receiptsIn(Receipts receipts, Intake intake, InstantSource clock) {
-        return new Rounds("receipts", new Heeding(receipts, intake, clock)::look);
+        var heeding = new Heeding(receipts, intake, clock);
+        return new Rounds("receipts", goesOn -> heeding.look());
     }
 
     @Bean

@@ -1,6 +1,8 @@
 package yardlight.gateway.incoming;
 
 import java.time.Duration;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.context.SmartLifecycle;
@@ -19,11 +21,17 @@ final class Rounds implements SmartLifecycle {
     private static final Logger LOG = LoggerFactory.getLogger(Rounds.class);
     private static final Duration LOOK = Duration.ofSeconds(1);
 
-    private final Runnable look;
+    /** A carrier that hangs must not take the time in which the dispatcher and the lane finish what is in hand. */
+    private static final Duration TO_STOP = Duration.ofSeconds(5);
+
+    private final Consumer<BooleanSupplier> look;
     private final Bell bell = new Bell();
     private final Worker worker;
 
-    Rounds(String name, Runnable look) {
+    /**
+     * @param look is told whether it is to go on
+     */
+    Rounds(String name, Consumer<BooleanSupplier> look) {
         this.look = look;
         this.worker = new Worker(name);
     }
@@ -39,7 +47,7 @@ final class Rounds implements SmartLifecycle {
 
     @Override
     public void stop() {
-        worker.stop(bell::ring);
+        worker.stop(bell::ring, TO_STOP);
     }
 
     @Override
@@ -56,7 +64,7 @@ final class Rounds implements SmartLifecycle {
         while (worker.running()) {
             worker.beat();
             try {
-                look.run();
+                look.accept(worker::running);
             } catch (RuntimeException e) {
                 LOG.warn("cannot look after what came in, it is tried again: {}", e.getMessage());
             } catch (Throwable mistake) {

@@ -16,6 +16,7 @@ import yardlight.channels.mail.MailSettings;
 import yardlight.channels.mail.SmtpChannel;
 import yardlight.channels.mailbox.Mailbox;
 import yardlight.channels.mailbox.MailboxSettings;
+import yardlight.channels.mailbox.Turn;
 import yardlight.channels.oauth.Tokens;
 import yardlight.db.secret.Secrets;
 import yardlight.db.turn.Turns;
@@ -26,6 +27,8 @@ import yardlight.gateway.setup.SetupInForce;
 @Configuration(proxyBeanMethods = false)
 @EnableConfigurationProperties({ServerSettings.class, SenderSettings.class, BoxSettings.class, TokenSettings.class})
 class MailConfiguration {
+
+    private static final String MAILBOX = "the mailbox";
 
     private static final Logger LOG = LoggerFactory.getLogger(MailConfiguration.class);
 
@@ -90,8 +93,21 @@ class MailConfiguration {
     @Bean
     Receiver mailbox(Names mailNames, SetupInForce inForce, InstantSource clock, Turns turns) {
         var lines = new LinesInForce(inForce, List.of(SmtpChannel.MAIL, SmtpChannel.SMS_MAIL));
-        return in.map(box ->
-                        Mailbox.of(box, mailNames.made().orElseThrow(), lines, clock, () -> turns.mine("the mailbox")))
+        return in.map(box -> Mailbox.of(box, mailNames.made().orElseThrow(), lines, clock, turn(turns)))
                 .orElseGet(Mailbox::notSetUp);
+    }
+
+    private static Turn turn(Turns turns) {
+        return new Turn() {
+            @Override
+            public boolean mine() {
+                return turns.mine(MAILBOX);
+            }
+
+            @Override
+            public void leave() {
+                turns.leave(MAILBOX);
+            }
+        };
     }
 }

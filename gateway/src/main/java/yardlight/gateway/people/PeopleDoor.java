@@ -12,6 +12,7 @@ import org.springframework.http.HttpMethod;
 import org.springframework.security.access.hierarchicalroles.RoleHierarchy;
 import org.springframework.security.access.hierarchicalroles.RoleHierarchyImpl;
 import org.springframework.security.authentication.AuthenticationManager;
+import org.springframework.security.authentication.InternalAuthenticationServiceException;
 import org.springframework.security.authentication.LockedException;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer;
@@ -184,7 +185,7 @@ class PeopleDoor {
         var wrong = new SimpleUrlAuthenticationFailureHandler("/login?wrong");
         wrong.setAllowSessionCreation(false);
         return (request, response, thrown) -> {
-            if (thrown instanceof LockedException) {
+            if (thrown instanceof LockedException || thrown instanceof InternalAuthenticationServiceException) {
                 api.commence(request, response, thrown);
             } else {
                 wrong.onAuthenticationFailure(request, response, thrown);

@@ -6,6 +6,7 @@ import org.slf4j.LoggerFactory;
 import org.springframework.context.annotation.Bean;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
+import org.springframework.security.authentication.InternalAuthenticationServiceException;
 import org.springframework.security.authentication.LockedException;
 import org.springframework.security.web.AuthenticationEntryPoint;
 import org.springframework.security.web.access.AccessDeniedHandler;
@@ -28,12 +29,17 @@ public class Refusals {
     }
 
     /**
-     * 401 with this challenge; 429 after too many wrong passwords, or while too many wait.
+     * 401 with this challenge; 429 after too many wrong passwords, or while too many wait. What kept the password from being looked
+     * at is thrown again: it may have been right.
      *
      * @param detail what is missing
      */
     public AuthenticationEntryPoint challenge(String challenge, String detail) {
         return (request, response, thrown) -> {
+            if (thrown instanceof InternalAuthenticationServiceException
+                    && thrown.getCause() instanceof RuntimeException trouble) {
+                throw trouble;
+            }
             Problem problem = thrown instanceof LockedException
                     ? Problem.later(HttpStatus.TOO_MANY_REQUESTS, thrown.getMessage() + "; wait a little", PATIENCE)
                     : Problem.of(HttpStatus.UNAUTHORIZED, detail).with(HttpHeaders.WWW_AUTHENTICATE, challenge);

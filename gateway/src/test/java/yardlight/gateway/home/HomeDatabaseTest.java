@@ -12,6 +12,7 @@ class HomeDatabaseTest {
 
     private static final String REWRITE = "spring.datasource.hikari.data-source-properties.reWriteBatchedInserts";
 
+    private static final String WAIT = "spring.datasource.hikari.data-source-properties.socketTimeout";
     private static final String INIT = "spring.datasource.hikari.connection-init-sql";
 
     private final MockEnvironment environment = new MockEnvironment();
@@ -46,6 +47,22 @@ class HomeDatabaseTest {
     void has_postgresql_give_up_a_connection_that_stands_still_in_a_transaction() {
         processed("spring.datasource.url", "jdbc:postgresql://db.example/yardlight");
         assertThat(environment.getProperty(INIT)).contains("idle_in_transaction_session_timeout");
+    }
+
+    @Test
+    void waits_for_an_answer_of_postgresql_for_a_minute() {
+        processed("spring.datasource.url", "jdbc:postgresql://db.example/yardlight");
+
+        assertThat(environment.getProperty(WAIT)).isEqualTo("60");
+    }
+
+    @Test
+    void waits_for_it_as_long_as_somebody_says() {
+        environment.setProperty(WAIT, "20");
+
+        processed("spring.datasource.url", "jdbc:postgresql://db.example/yardlight");
+
+        assertThat(environment.getProperty(WAIT)).isEqualTo("20");
     }
 
     @Test
