@@ -5,15 +5,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
 import java.net.http.HttpResponse;
+import java.time.Instant;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.test.context.DynamicPropertyRegistry;
 import org.springframework.test.context.DynamicPropertySource;
 import tools.jackson.databind.JsonNode;
+import yardlight.db.person.People;
+import yardlight.db.person.Person;
+import yardlight.db.person.Role;
 import yardlight.gateway.setup.Documents;
 
 /** What the owner does, through the whole gateway: the setup, keys, rehearsals. */
@@ -25,10 +30,15 @@ class OwnerIT {
     private final Web web;
 
     private final JdbcTemplate jdbc;
+    private final People people;
+    private final PasswordEncoder passwords;
 
-    OwnerIT(@LocalServerPort int port, @Autowired JdbcTemplate jdbc) {
+    @Autowired
+    OwnerIT(@LocalServerPort int port, JdbcTemplate jdbc, People people, PasswordEncoder passwords) {
         this.web = new Web(port);
         this.jdbc = jdbc;
+        this.people = people;
+        this.passwords = passwords;
     }
 
     @DynamicPropertySource
@@ -55,6 +65,16 @@ class OwnerIT {
         assertThat(kept.body()).isEqualTo(Documents.CONTRACT);
         HttpResponse<String> json = web.get("/api/v1/setup", "Authorization", Doors.basic("owner"), "Accept", JSON);
         assertThat(Web.json(json).get("contacts").get(0).get("id").asString()).isEqualTo("ana");
+    }
+
+    @Test
+    void a_reader_sees_who_is_called_and_not_by_which_address() {
+        people.keep(new Person("rosa", passwords.encode(GatewayTest.PASSWORD), Role.READER), Instant.EPOCH);
+
+        HttpResponse<String> seen = web.get("/api/v1/setup", "Authorization", Doors.basic("rosa"));
+
+        assertThat(seen.statusCode()).isEqualTo(200);
+        assertThat(seen.body()).contains("Ana Ruelas", "***0101@txt.example").doesNotContain("5755550101");
     }
 
     @Test

@@ -21,8 +21,11 @@ public class Retention {
     private static final String OLD_EVENTS = "select number from (select number, received_at from event order by number"
             + " fetch first " + AT_ONCE + " rows only) as oldest where received_at < ?";
 
-    private static final String OLD_ALARMS = "select id from alarm where occurred_at < ? and current_key is null"
-            + " and (returned_at is null or returned_at < ?) order by occurred_at";
+    /** A box whose clock is years behind says of itself that its alarms are old. */
+    private static final String OLD_ALARMS =
+            "select id from alarm where occurred_at < ? and (received_at is null or received_at < ?)"
+                    + " and current_key is null and (returned_at is null or returned_at < ?) order by occurred_at";
+
     private static final String OLD_CALLOUTS = "select id from callout where started_at < ? and ended_at < ?"
             + " and id not in (select callout from alarm where current_key > '' and callout is not null)";
     private static final String OLD_NOTICES = "select id from notice where queued_at < ?"
@@ -59,7 +62,7 @@ public class Retention {
         Object record = Column.stored(now.minus(ages.record()));
         var swept = new LinkedHashMap<String, Integer>();
         swept.put("event", delete("event", "number", OLD_EVENTS, events));
-        swept.put("alarm", delete("alarm", "id", OLD_ALARMS, record, record));
+        swept.put("alarm", delete("alarm", "id", OLD_ALARMS, record, record, record));
         swept.put("callout", delete("callout", "id", OLD_CALLOUTS, record, record));
         swept.put("notice", delete("notice", "id", OLD_NOTICES, record));
         swept.put("silence", delete("silence", "alarm", OLD_SILENCES, record));

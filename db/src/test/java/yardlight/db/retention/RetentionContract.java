@@ -103,6 +103,18 @@ abstract class RetentionContract {
                 .containsExactly(1L, 1L, 2L, 2L);
     }
 
+    /** It says so of itself while its clock is years behind. */
+    @Test
+    void keeps_what_came_in_lately_however_long_ago_its_box_says_that_it_was() {
+        anOccurrence(THEN.plus(Duration.ofDays(1_000)));
+        anOccurrence(THEN.plus(Duration.ofDays(1_001)));
+        jdbc.update("update alarm set occurred_at = ?, returned_at = ?", time(), time());
+
+        new Retention(jdbc).sweep(Ages.USUAL, AFTER_THE_RECORD);
+
+        assertThat(count("alarm")).isEqualTo(2);
+    }
+
     @Test
     void lets_old_invitations_go_with_the_events_and_old_devices_with_the_record() {
         jdbc.update(

@@ -10,21 +10,21 @@ import java.util.Map;
 /** The fields of a page's form, as the container reads them when it has the body. */
 final class FormFields {
 
-    /** Bytes; no page has a form of that size. */
-    private static final int MOST = 65_536;
+    /** No page has as many; each costs more than its letters. */
+    private static final int MOST = 5_000;
 
     private static final String FORM = "application/x-www-form-urlencoded";
 
     private FormFields() {}
 
     /**
-     * What the query says, and behind it what a posted form does (Servlet 6.1, 3.1). A field that cannot be read is left
+     * What the query says, and behind it what a posted form does, which may be as long as any body (Servlet 6.1, 3.1). A field that cannot be read is left
      * out.
      *
      * @param type of the content; null when nothing is said of it
      */
     static Map<String, String[]> in(byte[] body, String method, String type, Map<String, String[]> query) {
-        if (!method.equals("POST") || type == null || !isForm(type) || body.length > MOST) {
+        if (!method.equals("POST") || type == null || !isForm(type) || separators(body) > MOST) {
             return query;
         }
         var all = new LinkedHashMap<>(query);
@@ -32,6 +32,14 @@ final class FormFields {
             add(pair, all);
         }
         return all;
+    }
+
+    private static int separators(byte[] body) {
+        int found = 0;
+        for (byte one : body) {
+            found += one == '&' ? 1 : 0;
+        }
+        return found;
     }
 
     private static boolean isForm(String type) {

@@ -7,6 +7,7 @@ import org.slf4j.LoggerFactory;
 import org.springframework.stereotype.Component;
 import yardlight.db.setup.SetupVersion;
 import yardlight.db.setup.SetupVersions;
+import yardlight.escalation.Answer;
 import yardlight.escalation.Stimulus;
 import yardlight.escalation.setup.Contact;
 import yardlight.escalation.setup.Line;
@@ -24,6 +25,7 @@ class PhoneLines {
 
     private static final Logger LOG = LoggerFactory.getLogger(PhoneLines.class);
     private static final String CHANNEL = "push";
+    private static final String OVERTAKEN = "somebody stored another setup at the same moment; add the phone again";
     private static final String BY_HAND =
             "the setup is written in a way that is not changed from here; copy the line and put it there by hand";
 
@@ -46,7 +48,8 @@ class PhoneLines {
     /**
      * Adds the line behind the contact's others; one that is there already is left as it is.
      *
-     * @throws Problem 404 when there is no such contact, 409 when the document cannot be changed from here, 422 when the
+     * @throws Problem 404 when there is no such contact, 409 when the document cannot be changed from here, or when another one
+     *     was stored meanwhile, 422 when the
      *     channel does not take the address
      */
     void add(String contact, String address, String by) {
@@ -55,12 +58,13 @@ class PhoneLines {
         if (known.lines().contains(new Line(CHANNEL, address))) {
             return;
         }
-        String text = versions.newest()
-                .map(SetupVersion::document)
-                .flatMap(document -> AddedLine.in(document, contact, CHANNEL, address))
-                .orElseThrow(() -> Problem.conflict(BY_HAND));
+        SetupVersion newest = versions.newest().orElseThrow(() -> Problem.conflict(BY_HAND));
+        String text =
+                AddedLine.in(newest.document(), contact, CHANNEL, address).orElseThrow(() -> Problem.conflict(BY_HAND));
         Setup setup = reader.read(SetupText.document(text));
-        lane.setup(text, new Stimulus.SetupChanged(setup, by));
+        if (lane.setup(text, new Stimulus.SetupChanged(setup, by), newest.version()) instanceof Answer.Refusal) {
+            throw Problem.conflict(OVERTAKEN);
+        }
         LOG.info("{} added a phone to the lines of {}", by, contact);
     }
 }
