@@ -123,8 +123,11 @@ final class Keeper {
                 LOG.info("the modem at {} is ready", settings.port());
                 serve(dialogue);
                 return;
-            } catch (Gone | NotReady | RuntimeException e) {
-                why = e instanceof RuntimeException ? e.toString() : e.getMessage();
+            } catch (Gone | NotReady e) {
+                why = e.getMessage();
+            } catch (RuntimeException | Error e) {
+                // Whatever it is: without this thread there is no modem any more.
+                why = e.toString();
             }
             boolean steady = there && System.nanoTime() - since > STEADY.toNanos();
             failures = steady ? 0 : failures + 1;

@@ -127,7 +127,8 @@ final class Link {
                 bound = true;
                 opened.read(arrivals);
                 why = opened.why();
-            } catch (IOException | RuntimeException e) {
+            } catch (IOException | RuntimeException | Error e) {
+                // Whatever it is: without this thread there is no session any more.
                 why = words(e);
             }
             boolean steady = bound && System.nanoTime() - since > STEADY.toNanos();
@@ -229,8 +230,11 @@ final class Link {
                 .ifPresent(one -> one.enquire().ifPresent(why -> LOG.info("{}: {}", settings.server(), why)));
     }
 
-    private static String words(Exception e) {
-        return e instanceof UnknownHostException ? "no such host is known" : String.valueOf(e.getMessage());
+    private static String words(Throwable e) {
+        if (e instanceof UnknownHostException) {
+            return "no such host is known";
+        }
+        return e instanceof Error ? e.toString() : String.valueOf(e.getMessage());
     }
 
     private static void close(Socket socket) {

@@ -73,8 +73,8 @@ class Recount implements SmartLifecycle, Aftermath {
     private void count() {
         try {
             coverages.recount(worker::running);
-        } catch (RuntimeException e) {
-            LOG.warn("the gaps ahead cannot be worked out now: {}", e.getMessage());
+        } catch (RuntimeException | Error e) {
+            LOG.warn("the gaps ahead cannot be worked out now: {}", e.toString());
         }
     }
 }

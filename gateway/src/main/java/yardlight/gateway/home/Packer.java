@@ -69,9 +69,9 @@ final class Packer implements SmartLifecycle {
             boolean packed = packing.step();
             said = false;
             return packed;
-        } catch (SQLException | RuntimeException e) {
+        } catch (SQLException | RuntimeException | Error e) {
             if (!said) {
-                LOG.warn("the database file is not packed now, it is tried again: {}", e.getMessage());
+                LOG.warn("the database file is not packed now, it is tried again: {}", e.toString());
             }
             said = true;
             return false;

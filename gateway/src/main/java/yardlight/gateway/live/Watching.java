@@ -94,8 +94,8 @@ class Watching implements SmartLifecycle {
                     tell(last, seen >= 0 && last != seen, quiet % LOOKS_FOR_A_SIGN == LOOKS_FOR_A_SIGN - 1);
                     seen = last;
                 }
-            } catch (RuntimeException e) {
-                LOG.warn("open pages are not told what changes: {}", e.getMessage());
+            } catch (RuntimeException | Error e) {
+                LOG.warn("open pages are not told what changes: {}", e.toString());
             }
             sleep();
         }

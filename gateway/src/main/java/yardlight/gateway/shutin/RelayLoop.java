@@ -89,6 +89,9 @@ class RelayLoop implements SmartLifecycle, Pulsing {
             } catch (RuntimeException e) {
                 LOG.warn("requests to relays wait: {}", e.getMessage());
                 rest();
+            } catch (Throwable mistake) {
+                LOG.error("requests to relays go on; if this is seen again, restart the gateway", mistake);
+                rest();
             }
         }
     }
