@@ -125,6 +125,8 @@ public final class Mailbox implements Receiver {
             Duration pause = Duration.ZERO;
             while (rest(pause)) {
                 if (!mine()) {
+                    // Whoever reads now says how that goes.
+                    trouble = Optional.empty();
                     pause = NOT_OUR_TURN;
                     continue;
                 }

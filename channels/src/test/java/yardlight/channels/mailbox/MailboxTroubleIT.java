@@ -83,6 +83,10 @@ class MailboxTroubleIT {
         server.does("SELECT", "", After.HANG_UP);
         listen(Mailboxes.LOGIN);
         await().atMost(LONG).until(() -> turn.left.get() >= 2);
+        assertThat(mailbox.health().state()).isEqualTo(Health.State.TROUBLED);
+        turn.ours = false;
+        await().atMost(LONG).until(() -> mailbox.health().state() == Health.State.READY);
+        turn.ours = true;
         server.behaves("SELECT");
         await().atMost(LONG).until(() -> count("SEARCH") >= 2);
         int left = turn.left.get();

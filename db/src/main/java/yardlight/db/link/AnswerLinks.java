@@ -36,12 +36,4 @@ public class AnswerLinks {
     public boolean use(String tokenHash, Instant now) {
         return disk.keep(() -> rows.use(tokenHash, now)) > 0;
     }
-
-    /** Forgets all of them, used or not; on disk when it returns. */
-    public void forgetAll() {
-        disk.keep(() -> {
-            rows.deleteAllInBatch();
-            return true;
-        });
-    }
 }

@@ -32,9 +32,9 @@ final class HomeDatabase implements EnvironmentPostProcessor, Ordered {
 
     /**
      * And the gateway learns nothing from a server that vanishes: whoever waits for its answer would wait for hours. Seconds; longer
-     * than any statement takes but those that make tables.
+     * than any statement takes but those that make tables, and shorter than a thread may stand still before it is taken for dead.
      */
-    private static final String LONGEST_WAIT = "60";
+    private static final String LONGEST_WAIT = "45";
 
     @Override
     public void postProcessEnvironment(ConfigurableEnvironment environment, SpringApplication application) {

@@ -10,7 +10,6 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.ResponseStatus;
 import org.springframework.web.bind.annotation.RestController;
-import yardlight.db.link.AnswerLinks;
 import yardlight.gateway.document.Body;
 import yardlight.gateway.document.Document;
 import yardlight.gateway.document.Faults;
@@ -23,12 +22,10 @@ import yardlight.gateway.people.DoorLog;
 class LinkKeysController {
 
     private final LinkKeys keys;
-    private final AnswerLinks links;
     private final DoorLog log;
 
-    LinkKeysController(LinkKeys keys, AnswerLinks links, DoorLog log) {
+    LinkKeysController(LinkKeys keys, DoorLog log) {
         this.keys = keys;
-        this.links = links;
         this.log = log;
     }
 
@@ -44,9 +41,6 @@ class LinkKeysController {
     Made make(HttpServletRequest request, Principal by) throws IOException {
         boolean end = endOthers(request);
         Instant from = end ? keys.instead() : keys.another();
-        if (end) {
-            links.forgetAll();
-        }
         log.say(
                 by.getName(),
                 by.getName() + " made another key for links; those in texts that are out "

@@ -1,5 +1,7 @@
 package yardlight.gateway.page;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import yardlight.escalation.proof.LineHealth;
 
 /** How much of an address is shown to those who may only read: enough to tell it from others, too little to use it. */
@@ -8,6 +10,7 @@ public final class Masks {
     private static final String MASK = "***";
     private static final int NUMBER = 8;
     private static final int SHOWN = 4;
+    private static final Pattern MAIL = Pattern.compile("(?<![*\\w.+-])[\\w.+-]+@[\\w-]+(?:\\.[\\w-]+)+");
 
     private Masks() {}
 
@@ -15,16 +18,41 @@ public final class Masks {
     public static String of(String address) {
         int at = address.lastIndexOf('@');
         String local = at < 0 ? address : address.substring(0, at);
-        boolean number = local.matches("[+0-9 ().-]+")
-                && local.chars().filter(Character::isDigit).count() >= NUMBER;
+        boolean number = local.matches("[+0-9 ().-]+") && digits(local).length() >= NUMBER;
         return MASK + (number ? local.substring(local.length() - SHOWN) : "") + (at < 0 ? "" : address.substring(at));
     }
 
     /** What is known of a line; carriers like to repeat the address in what they say of it. */
     public static LineHealth of(LineHealth line) {
-        String address = line.key().address();
         return line.trouble()
-                .map(said -> line.troubled(said.at(), said.words().replace(address, of(address))))
+                .map(said -> line.troubled(
+                        said.at(), mails(in(said.words(), line.key().address()))))
                 .orElse(line);
+    }
+
+    /** Words without this address, however a carrier writes it: in other capitals, or its number with less before it. */
+    public static String in(String words, String address) {
+        if (address.isEmpty()) {
+            return words;
+        }
+        Pattern whole = Pattern.compile("(?<!\\w)" + Pattern.quote(address) + "(?!\\w)", Pattern.CASE_INSENSITIVE);
+        String hidden = whole.matcher(words).replaceAll(Matcher.quoteReplacement(of(address)));
+        int at = address.lastIndexOf('@');
+        String number = digits(at < 0 ? address : address.substring(0, at));
+        if (number.length() < NUMBER) {
+            return hidden;
+        }
+        return Pattern.compile("\\d*" + number.substring(number.length() - NUMBER))
+                .matcher(hidden)
+                .replaceAll(found -> Matcher.quoteReplacement(of(found.group())));
+    }
+
+    /** Words without any mail address. */
+    public static String mails(String words) {
+        return MAIL.matcher(words).replaceAll(found -> Matcher.quoteReplacement(of(found.group())));
+    }
+
+    private static String digits(String text) {
+        return text.replaceAll("[^0-9]", "");
     }
 }

@@ -4,6 +4,7 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.util.Set;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.dao.DataAccessException;
 import org.springframework.security.authentication.ProviderManager;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
@@ -23,6 +24,7 @@ import org.springframework.security.web.webauthn.management.Webauthn4JRelyingPar
 import org.springframework.security.web.webauthn.registration.PublicKeyCredentialCreationOptionsFilter;
 import org.springframework.security.web.webauthn.registration.WebAuthnRegistrationFilter;
 import org.springframework.stereotype.Component;
+import org.springframework.transaction.TransactionException;
 import yardlight.gateway.people.Confirmed;
 import yardlight.gateway.people.MoreWaysIn;
 import yardlight.gateway.problem.CookieNames;
@@ -99,6 +101,10 @@ class PasskeyWay implements MoreWaysIn {
         filter.setSessionAuthenticationStrategy(new ChangeSessionIdAuthenticationStrategy());
         filter.setAuthenticationSuccessHandler(door.then(answer));
         filter.setAuthenticationFailureHandler((request, response, thrown) -> {
+            if (thrown.getCause() instanceof DataAccessException || thrown.getCause() instanceof TransactionException) {
+                // It may have been right: whoever stands behind says that the database is away.
+                throw (RuntimeException) thrown.getCause();
+            }
             LOG.warn(
                     "a passkey from {} was refused: {}",
                     request.getRemoteAddr(),

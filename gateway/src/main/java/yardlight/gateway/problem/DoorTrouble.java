@@ -41,6 +41,9 @@ final class DoorTrouble extends OncePerRequestFilter implements Ordered {
         try {
             chain.doFilter(request, response);
         } catch (DataAccessException | TransactionException thrown) {
+            if (response.isCommitted()) {
+                throw thrown;
+            }
             writer.write(Translation.of(thrown, request), request, response);
         }
     }

@@ -50,10 +50,10 @@ class HomeDatabaseTest {
     }
 
     @Test
-    void waits_for_an_answer_of_postgresql_for_a_minute() {
+    void waits_for_an_answer_of_postgresql_for_less_than_a_minute() {
         processed("spring.datasource.url", "jdbc:postgresql://db.example/yardlight");
 
-        assertThat(environment.getProperty(WAIT)).isEqualTo("60");
+        assertThat(environment.getProperty(WAIT)).isEqualTo("45");
     }
 
     @Test

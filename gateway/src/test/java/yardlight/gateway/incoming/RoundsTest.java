@@ -1,5 +1,7 @@
 package yardlight.gateway.incoming;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -27,16 +29,20 @@ class RoundsTest {
 
     @Test
     void end_what_would_go_on() throws InterruptedException {
+        var ended = new CountDownLatch(1);
         var rounds = new Rounds("long", goesOn -> {
             begun.countDown();
             while (goesOn.getAsBoolean()) {
                 Thread.onSpinWait();
             }
+            ended.countDown();
         });
         rounds.start();
         begun.await();
 
         rounds.stop();
+
+        assertThat(ended.getCount()).isZero();
     }
 
     private static void wait(CountDownLatch hangs) {

@@ -33,4 +33,16 @@ class MasksTest {
                 .isEqualTo("mail: 550 <***@mesa.example> no such user");
         assertThat(Masks.of(line)).isEqualTo(line);
     }
+
+    @ParameterizedTest
+    @CsvSource({
+        "+15755550101, no route to 15755550101, no route to ***0101",
+        "+15755550101, no route to 5755550101, no route to ***0101",
+        "5755550101@txt.example, +15755550101 is off, +***0101 is off",
+        "ana@Mesa.example, <ANA@mesa.example> is gone, <***@Mesa.example> is gone",
+        "555-01, 555-0199 is off, 555-0199 is off"
+    })
+    void hide_it_however_the_carrier_writes_it(String address, String words, String shown) {
+        assertThat(Masks.in(words, address)).isEqualTo(shown);
+    }
 }

@@ -13,7 +13,7 @@ class HiddenTest {
         assertThat(Hidden.of("550 <5755550101@txt.example> no such user", Optional.of(Fixtures.ana())))
                 .isEqualTo("550 <***0101@txt.example> no such user");
         assertThat(Hidden.of("taken for +15755550101, id 7", Optional.of(Fixtures.ana())))
-                .isEqualTo("taken for +1***0101, id 7");
+                .isEqualTo("taken for +***0101, id 7");
     }
 
     @Test
