@@ -45,11 +45,12 @@ final class Absences {
     void begin(Box box, BoxWatch watch, Instant open) {
         var inquiry = new Inquiry(new Witness(box, watch, open), witnesses(box, open), draft.now());
         Judgement judgement = inquiry.judgement();
-        // Two silences of one path would be one alarm, of which the second ends the first.
+        // Two silences kept by one path would be one alarm, of which the second ends the first.
         Optional<Absence> known = candidates(box, inquiry, judgement.verdict())
                 .filter(absence -> fits(absence, box, watch, judgement))
                 .findFirst()
-                .or(() -> draft.absence(path(box, inquiry, judgement.verdict())).filter(Absence::open));
+                .or(() -> draft.absence(path(box, inquiry, judgement.verdict()))
+                        .filter(absence -> absence.open() && told(absence)));
         if (known.isPresent()) {
             join(known.get(), box, watch, inquiry, judgement);
         } else {
@@ -97,12 +98,16 @@ final class Absences {
         Verdict mine = judgement.verdict();
         Verdict theirs = absence.verdict();
         boolean agrees = mine == theirs || mine == Verdict.SILENT || theirs == Verdict.SILENT;
-        boolean told = !draft.alarm(absence.key()).state().withheld();
         return agrees
-                && told
+                && told(absence)
                 && together(absence, watch)
                 && serves(box)
                 && ladder(absence.key().site()).equals(ladder(box.site()));
+    }
+
+    /** Whether people hear of it: what is put aside at one site is not so at another. */
+    private boolean told(Absence absence) {
+        return !draft.alarm(absence.key()).state().withheld();
     }
 
     private static boolean together(Absence absence, BoxWatch watch) {
@@ -111,7 +116,10 @@ final class Absences {
 
     /** Whoever works on a box takes its point {@code box} out of service: then it says nothing of others. */
     private boolean serves(Box box) {
-        AlarmKey key = BoxAlarms.silence(box.site());
+        return serves(BoxAlarms.silence(box.site()));
+    }
+
+    private boolean serves(AlarmKey key) {
         return draft.setup().point(key.site(), key.point()).inService();
     }
 
@@ -120,8 +128,10 @@ final class Absences {
     }
 
     private void open(Box box, BoxWatch watch, Inquiry inquiry, Judgement judgement) {
-        Path path = path(box, inquiry, judgement.verdict());
+        Path all = path(box, inquiry, judgement.verdict());
+        Path path = place(all, box.site());
         AlarmKey key = BoxAlarms.silence(path, box.site());
+        Path shared = heeded(key) ? all : path;
         draft.put(watch.gone(path));
         verdicts.begin(key, box, judgement);
         var first = new TreeMap<>(Map.of(box.id(), new Absence.Member(watch.heardAt(), Optional.empty())));
@@ -129,7 +139,7 @@ final class Absences {
                 idOf(draft.alarm(key)),
                 key,
                 path,
-                path,
+                shared,
                 watch.heardAt(),
                 draft.now(),
                 first,
@@ -137,8 +147,22 @@ final class Absences {
                 judgement,
                 Optional.empty());
         log(box, "box " + box.id() + " has been silent since " + watch.heardAt() + ": " + Verdicts.words(judgement));
-        draft.put(path.kind() == Path.Kind.SITE ? alone : together(alone, box, inquiry));
+        draft.put(shared.kind() == Path.Kind.SITE ? alone : together(alone, box, inquiry));
         reports.resume(key, false);
+    }
+
+    /**
+     * Where a silence is kept. One of several sites is so as that of its own site when the alarm of their path is kept from
+     * people: then it would be too.
+     */
+    private Path place(Path shared, String site) {
+        boolean taken = draft.absence(shared).filter(Absence::open).isPresent();
+        return taken || !heeded(BoxAlarms.silence(shared, site)) ? Path.site(site) : shared;
+    }
+
+    /** Whether people would hear of this alarm. */
+    private boolean heeded(AlarmKey key) {
+        return serves(key) && !draft.alarm(key).state().withheld();
     }
 
     /** While its on-delay runs the alarm has yet to occur. */
@@ -151,7 +175,7 @@ final class Absences {
     /** Whoever went quiet with it belongs to it from the first, although the deadline is yet to come: the text names them. */
     private Absence together(Absence alone, Box box, Inquiry inquiry) {
         Absence all = alone;
-        for (Witness other : inquiry.quiet(alone.path().kind())) {
+        for (Witness other : inquiry.quiet(alone.shared().kind())) {
             boolean same = ladder(other.box().site()).equals(ladder(box.site())) && serves(other.box());
             if (same && !other.watch().silent()) {
                 draft.put(other.watch().gone(alone.path()));

@@ -219,7 +219,7 @@ final class Reports {
         if (step.raised()) {
             raised.add(after.key());
         }
-        if (before.active() && !after.active()) {
+        if (before.active() && !after.active() && !after.state().withheld()) {
             returned.add(after.key());
         }
         if (after.state() != before.state()) {

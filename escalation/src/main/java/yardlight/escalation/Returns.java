@@ -1,16 +1,21 @@
 package yardlight.escalation;
 
 import java.time.Duration;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.heartbeat.Absence;
 import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.heartbeat.Clue;
 import yardlight.escalation.heartbeat.Evidence;
 import yardlight.escalation.heartbeat.Heartbeat;
 import yardlight.escalation.heartbeat.Inquiry;
+import yardlight.escalation.heartbeat.Path;
 import yardlight.escalation.heartbeat.Witness;
 import yardlight.escalation.setup.Box;
+import yardlight.escalation.setup.Setup;
 
 /** What comes to light while boxes are silent, and when they are back. */
 final class Returns {
@@ -109,22 +114,40 @@ final class Returns {
                     Absence after = absence.back(box.id(), draft.now());
                     draft.put(after);
                     over(absence, after, box);
-                    if (after.open() && draft.setup().site(after.key().site()).isEmpty()) {
-                        dissolve(after);
-                    }
                 });
     }
 
-    /** The site at which the alarm lay is gone: those that are still silent are found so anew, at once, at their own. */
-    private void dissolve(Absence absence) {
-        Absence after = absence;
-        for (var member : absence.members().entrySet()) {
-            if (member.getValue().back().isEmpty()) {
-                after = after.back(member.getKey(), draft.now());
-                draft.box(member.getKey()).ifPresent(watch -> draft.put(watch.dueAgain(draft.now())));
-            }
-        }
-        draft.put(after);
+    /**
+     * Another setup. An alarm whose site is gone, or is worked on from now on, speaks for no other site: those that are still
+     * silent are found so anew, at once, at their own.
+     */
+    void setup() {
+        draft.setup().boxes().values().stream()
+                .filter(box -> path(box).isPresent())
+                .collect(Collectors.groupingBy(box -> path(box).orElseThrow(), LinkedHashMap::new, Collectors.toList()))
+                .forEach((path, boxes) -> draft.absence(path)
+                        .filter(absence -> absence.open() && stranded(absence.key(), boxes))
+                        .ifPresent(absence -> dissolve(absence, boxes)));
+    }
+
+    private Optional<Path> path(Box box) {
+        return draft.box(box.id()).filter(BoxWatch::silent).flatMap(BoxWatch::absence);
+    }
+
+    private boolean stranded(AlarmKey key, List<Box> silent) {
+        Setup setup = draft.setup();
+        boolean speaks = setup.site(key.site()).isPresent()
+                && setup.point(key.site(), key.point()).inService();
+        return !speaks && silent.stream().anyMatch(box -> !box.site().equals(key.site()));
+    }
+
+    private void dissolve(Absence absence, List<Box> silent) {
+        // Kept from people first, so that nobody hears that it is over.
+        reports.resume(absence.key(), false);
+        draft.put(absence.ended(draft.now()));
+        silent.forEach(box -> draft.box(box.id()).ifPresent(watch -> draft.put(watch.dueAgain(draft.now()))));
+        verdicts.end(absence.key(), silent.get(0));
+        reports.resume(absence.key(), false);
     }
 
     private void over(Absence before, Absence after, Box box) {

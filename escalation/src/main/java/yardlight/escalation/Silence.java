@@ -96,6 +96,7 @@ final class Silence {
                 draft.box(old.id()).ifPresent(watch -> changed(old, Optional.ofNullable(now), watch));
             }
         }
+        returns.setup();
     }
 
     private void changed(Box old, Optional<Box> now, BoxWatch watch) {

@@ -28,7 +28,8 @@ final class Withholding {
     /** The move that the alarm has to make now; empty when it stands as it should. */
     Optional<AlarmTrigger> trigger(Alarm alarm, Point point) {
         boolean explained = point.suppressedWhile().stream()
-                        .anyMatch(other -> active(alarm.key().site(), other))
+                                .anyMatch(other -> active(alarm.key().site(), other))
+                        && !concernsOthers(alarm)
                 || wentWithItsFeed(alarm);
         return switch (alarm.state()) {
             case OUT_OF_SERVICE -> point.inService() ? Optional.of(AlarmTrigger.RESTORE) : Optional.empty();
@@ -47,6 +48,16 @@ final class Withholding {
                         ? Optional.of(AlarmTrigger.REMOVE)
                         : explained ? Optional.of(AlarmTrigger.SUPPRESS) : Optional.empty();
         };
+    }
+
+    /** Whether boxes of other sites are silent in it: what explains it at its own site says nothing of those. */
+    private boolean concernsOthers(Alarm alarm) {
+        return new Silences(draft)
+                .behind(alarm.key())
+                .filter(Absence::open)
+                .filter(silence -> silentIn(silence).stream()
+                        .anyMatch(box -> !box.site().equals(alarm.key().site())))
+                .isPresent();
     }
 
     /** Whether the boxes are silent because their feed is off, which is an alarm already: one cause, one callout. */

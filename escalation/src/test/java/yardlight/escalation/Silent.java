@@ -126,8 +126,7 @@ final class Silent {
     /** Somebody begins to work on a point. */
     Silent outOfService(String site, String point) {
         points.add(new Point(point, site, point, Optional.empty(), Optional.empty(), Timing.PLAIN, Set.of(), false));
-        now(new Stimulus.SetupChanged(setup(), "owner"));
-        return this;
+        return edited();
     }
 
     /** A point that is suppressed by design while another alarm of its site is active. */
@@ -144,12 +143,32 @@ final class Silent {
         return this;
     }
 
+    /** Somebody begins to work on a whole site, or has done with it. */
+    Silent inService(String site, boolean serves) {
+        sites.replaceAll(one -> one.id().equals(site) ? with(one, serves) : one);
+        return edited();
+    }
+
+    private static Site with(Site site, boolean serves) {
+        return new Site(site.id(), site.name(), site.zone(), site.ladder(), site.fills(), site.empties(), serves);
+    }
+
     /** The site and its boxes are no longer set up. */
     Silent without(String site) {
         sites.removeIf(one -> one.id().equals(site));
         boxes.removeIf(one -> one.site().equals(site));
-        Setup next = setup();
-        now(new Stimulus.SetupChanged(next, "owner"));
+        return edited();
+    }
+
+    /** Not in the next setup, unless it is put there anew. */
+    Silent remove(String box) {
+        boxes.removeIf(one -> one.id().equals(box));
+        return this;
+    }
+
+    /** The setup is what was said so far from now on. */
+    Silent edited() {
+        now(new Stimulus.SetupChanged(setup(), "owner"));
         return this;
     }
 

@@ -186,6 +186,9 @@ public final class Wants {
         everywhere(next);
         setup.points().forEach(point -> gauges.add(new Gauge.Key(point.site(), point.id())));
         floods.addAll(sites);
+        // Any of them may be silent in an alarm that lies at a site which is gone.
+        boxes.addAll(setup.boxes().keySet());
+        boxes.addAll(next.boxes().keySet());
         people = true;
     }
 

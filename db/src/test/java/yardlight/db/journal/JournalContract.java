@@ -223,6 +223,19 @@ abstract class JournalContract {
         assertThat(again).isLessThanOrEqualTo(large);
     }
 
+    @Test
+    void takes_a_silence_of_many_sites_apart_with_as_many_statements_as_one_of_few() {
+        long few = new SilentSites(source, 3).withoutTheFirst();
+        assertThat(due()).containsExactly("box-1", "box-2");
+
+        long many = new SilentSites(database().newDataSource(), 40).withoutTheFirst();
+        assertThat(many).isEqualTo(few);
+    }
+
+    private List<String> due() {
+        return jdbc.queryForList("select box from box_watch where deadline is not null order by box", String.class);
+    }
+
     /** How many statements it takes to store so many events of points whose names begin like this, at most nine of them. */
     private long statements(int events, String points) {
         Instant now = Fixtures.at("2026-11-25T01:00").plusSeconds(points.length() * 3600L + events);

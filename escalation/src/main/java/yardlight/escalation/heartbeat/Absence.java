@@ -103,6 +103,14 @@ public record Absence(
                 over ? Optional.of(now) : Optional.empty());
     }
 
+    /** It ends although boxes in it are silent still. */
+    public Absence ended(Instant now) {
+        var after = new TreeMap<>(members);
+        after.replaceAll(
+                (box, member) -> new Member(member.since(), member.back().or(() -> Optional.of(now))));
+        return new Absence(alarm, key, path, shared, since, foundAt, after, told, judgement, Optional.of(now));
+    }
+
     /** The same, taken for something else by what has been found since. */
     public Absence judged(Judgement by) {
         return new Absence(alarm, key, path, shared, since, foundAt, members, told, by, endedAt);
