@@ -87,7 +87,8 @@ final class Silence {
 
     /**
      * Another setup: by when known boxes are expected, and that the silence of one that is gone is over. A box that was
-     * never heard is not expected before its first post: it may not be installed yet, and the board says so.
+     * never heard is not expected before its first post: it may not be installed yet, and the board says so. One that was
+     * heard, and is put back or moved to another site, is expected: it may have died in between.
      */
     void setup(Setup before) {
         for (Box old : before.boxes().values()) {
@@ -96,11 +97,18 @@ final class Silence {
                 draft.box(old.id()).ifPresent(watch -> changed(old, Optional.ofNullable(now), watch));
             }
         }
+        draft.setup().boxes().values().stream()
+                .filter(box -> !stays(before.boxes().get(box.id()), Optional.of(box)))
+                .forEach(box -> draft.box(box.id()).ifPresent(watch -> draft.put(watch.with(missedAnew(box, watch)))));
         returns.setup();
     }
 
+    private static boolean stays(Box old, Optional<Box> now) {
+        return old != null && now.filter(box -> box.site().equals(old.site())).isPresent();
+    }
+
     private void changed(Box old, Optional<Box> now, BoxWatch watch) {
-        boolean stays = now.filter(box -> box.site().equals(old.site())).isPresent();
+        boolean stays = stays(old, now);
         boolean expected = stays && now.get().every().isPresent();
         if (expected && !watch.silent()) {
             boolean same = old.learned() == now.get().learned()
@@ -137,6 +145,14 @@ final class Silence {
     /** When a box is missed that could be heard all the time; empty when it need not say that it lives. */
     static Optional<Instant> missedAt(Box box, BoxWatch watch) {
         return patience(box).map(patience -> watch.heardAt().plus(patience.after(watch.arrivals())));
+    }
+
+    /** The same of one that was not expected until now: it has its patience from now on when its time has passed. */
+    private Optional<Instant> missedAnew(Box box, BoxWatch watch) {
+        return missedAt(box, watch)
+                .flatMap(at -> at.isAfter(draft.now())
+                        ? Optional.of(at)
+                        : patience(box).map(patience -> draft.now().plus(patience.after(watch.arrivals()))));
     }
 
     private static Optional<Patience> patience(Box box) {

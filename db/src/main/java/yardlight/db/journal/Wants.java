@@ -186,7 +186,7 @@ public final class Wants {
         everywhere(next);
         setup.points().forEach(point -> gauges.add(new Gauge.Key(point.site(), point.id())));
         floods.addAll(sites);
-        // Any of them may be silent in an alarm that lies at a site which is gone.
+        // Any of them may be silent in an alarm that lies at a site which is gone, or be back in the setup.
         boxes.addAll(setup.boxes().keySet());
         boxes.addAll(next.boxes().keySet());
         people = true;

@@ -225,8 +225,11 @@ abstract class JournalContract {
 
     @Test
     void takes_a_silence_of_many_sites_apart_with_as_many_statements_as_one_of_few() {
-        long few = new SilentSites(source, 3).withoutTheFirst();
+        var sites = new SilentSites(source, 3);
+        long few = sites.withoutTheFirst();
         assertThat(due()).containsExactly("box-1", "box-2");
+        sites.putBack();
+        assertThat(due()).containsExactly("box-0", "box-1", "box-2");
 
         long many = new SilentSites(database().newDataSource(), 40).withoutTheFirst();
         assertThat(many).isEqualTo(few);

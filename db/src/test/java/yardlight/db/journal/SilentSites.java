@@ -74,17 +74,26 @@ final class SilentSites {
 
     /** How many statements it takes when the first of them is no longer set up, at which the alarm lies. */
     long withoutTheFirst() {
-        return decide(List.of(new Stimulus.SetupChanged(setup(1), "owner")), BEGAN.plusSeconds(300));
+        var counting = new CountingDataSource(source);
+        decide(counting.proxy(), List.of(new Stimulus.SetupChanged(setup(1), "owner")), BEGAN.plusSeconds(300));
+        return counting.queries();
+    }
+
+    /** It is set up again. */
+    void putBack() {
+        decide(source, List.of(new Stimulus.SetupChanged(setup(0), "owner")), BEGAN.plusSeconds(360));
     }
 
     private void boxes(Function<String, Stimulus> stimulus, Instant now) {
-        decide(numbers(0).mapToObj(number -> stimulus.apply("box-" + number)).toList(), now);
+        decide(
+                source,
+                numbers(0).mapToObj(number -> stimulus.apply("box-" + number)).toList(),
+                now);
     }
 
     /** By a writer that remembers nothing. */
-    private long decide(List<Stimulus> stimuli, Instant now) {
-        var counting = new CountingDataSource(source);
-        try (var journal = new Journal(counting.proxy());
+    private void decide(DataSource by, List<Stimulus> stimuli, Instant now) {
+        try (var journal = new Journal(by);
                 Writing writing = journal.begin()) {
             Sheet sheet = writing.sheet(picture.setup());
             var wants = new Wants(picture.setup(), now);
@@ -104,7 +113,6 @@ final class SilentSites {
             }
             writing.commit(sheet, now);
         }
-        return counting.queries();
     }
 
     private Decision remembered(Stimulus stimulus, Instant now) {
