@@ -11,7 +11,6 @@ import yardlight.escalation.alarm.AlarmKey;
 import yardlight.escalation.alarm.Measured;
 import yardlight.escalation.alarm.Priority;
 import yardlight.escalation.alarm.Report;
-import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.limit.Conditions;
 import yardlight.escalation.limit.Finding;
 import yardlight.escalation.limit.Gauge;
@@ -72,7 +71,8 @@ final class Measurements {
 
     /**
      * A point was not read in time. While its box says nothing at all the box is the cause, and once it is back the point gets
-     * its time anew; the same if it was the gateway that nobody could reach.
+     * its time anew; the same if it was the gateway that nobody could reach. While it is not known whether the box is silent the point
+     * waits for that.
      */
     Answer due(Stimulus.GaugeDue due) {
         Gauge gauge = draft.gauge(due.key());
@@ -81,17 +81,23 @@ final class Measurements {
                 .isPresent();
         Optional<Duration> patience =
                 draft.setup().point(due.key().site(), due.key().point()).rules().missing();
-        boolean known = draft.setup().site(due.key().site()).isPresent();
-        if (late && (patience.isEmpty() || !known)) {
+        boolean here = draft.setup().site(due.key().site()).isPresent();
+        if (late && (patience.isEmpty() || !here)) {
             draft.put(Watching.unexpected(gauge));
         } else if (late) {
             Instant anew = due.open().plus(patience.get());
             boolean once = gauge.heardAt().map(at -> at.plus(patience.get())).equals(gauge.deadline());
-            boolean quiet = quiet(gauge);
+            var unread = new Unread(draft);
+            boolean quiet = unread.boxIsQuiet(gauge);
+            Instant later = draft.now().plus(patience.get());
+            Optional<Instant> known = unread.boxIsKnown(gauge, patience.get());
             if (once && draft.now().isBefore(anew)) {
                 draft.put(Watching.postponed(gauge, anew, gauge.excused()));
             } else if (quiet || gauge.excused()) {
-                draft.put(Watching.postponed(gauge, draft.now().plus(patience.get()), quiet));
+                draft.put(Watching.postponed(gauge, later, quiet));
+            } else if (known.isPresent()) {
+                Instant until = known.filter(later::isAfter).orElse(later);
+                draft.put(Watching.postponed(gauge, until, false));
             } else {
                 var found = new ArrayList<Found>();
                 put(Watching.missing(gauge, draft.now()), found);
@@ -99,34 +105,6 @@ final class Measurements {
             }
         }
         return new Answer.Done();
-    }
-
-    /**
-     * Whether the box that read the point has said nothing since, and somebody is told of that in another way: by its own
-     * alarm, or, if no heartbeat is expected of it, by the first of its points that is missed.
-     */
-    private boolean quiet(Gauge gauge) {
-        Optional<BoxWatch> watch = gauge.box().flatMap(draft::box);
-        boolean heard = watch.isEmpty()
-                || gauge.heardAt()
-                        .filter(at -> watch.get().heardAt().isAfter(at))
-                        .isPresent();
-        if (heard) {
-            return false;
-        }
-        Box box = draft.setup().boxes().get(watch.get().box());
-        return box != null && box.every().isPresent() || anotherIsMissed(gauge);
-    }
-
-    private boolean anotherIsMissed(Gauge gauge) {
-        return draft.alarmsAt(gauge.key().site()).stream()
-                .filter(Alarm::active)
-                .map(Alarm::key)
-                .filter(key -> key.condition().equals(Conditions.MISSING)
-                        && !key.point().equals(gauge.key().point()))
-                .anyMatch(key -> draft.gauge(new Gauge.Key(key.site(), key.point()))
-                        .box()
-                        .equals(gauge.box()));
     }
 
     /** Another setup: what nobody asks for any more is over, and limits hold at once. */

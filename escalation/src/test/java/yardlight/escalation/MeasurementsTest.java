@@ -247,6 +247,9 @@ class MeasurementsTest {
         assertThat(alarm(MISSING).occurrence()).isZero();
 
         Instant again = back.plusSeconds(900);
+        picture.apply(escalator
+                .decide(picture, new Stimulus.Beat("mesa-9-box", Heartbeat.BARE), again)
+                .changes());
         Decision once = escalator.decide(picture, new Stimulus.GaugeDue(key, again.minusSeconds(9)), again);
         assertThat(once.changes().alarms()).extracting(Alarm::key).containsExactly(MISSING);
     }
