@@ -24,16 +24,16 @@ final class Unread {
      * mostly a heartbeat, so that one which came after the reading does not speak for a box that has missed its deadline since.
      */
     boolean boxIsQuiet(Gauge gauge) {
-        Optional<BoxWatch> watch = gauge.box().flatMap(draft::box);
-        if (watch.isEmpty()) {
-            return false;
-        }
-        BoxWatch known = watch.get();
+        return gauge.box()
+                .flatMap(draft::box)
+                .filter(watch -> expected(watch).isPresent() ? silent(watch, gauge) : anotherIsMissed(watch, gauge))
+                .isPresent();
+    }
+
+    private boolean silent(BoxWatch watch, Gauge gauge) {
         boolean heardSince =
-                gauge.heardAt().filter(at -> known.heardAt().isAfter(at)).isPresent();
-        return expected(known).isPresent()
-                ? known.silent() || known.overdue(draft.now()) || !heardSince
-                : !heardSince && anotherIsMissed(gauge);
+                gauge.heardAt().filter(at -> watch.heardAt().isAfter(at)).isPresent();
+        return watch.silent() || watch.overdue(draft.now()) || !heardSince;
     }
 
     /**
@@ -62,9 +62,14 @@ final class Unread {
                 .filter(box -> watch.silent() || watch.deadline().isPresent());
     }
 
-    private boolean anotherIsMissed(Gauge gauge) {
+    /**
+     * Another point stands for the box only if it began to be missed after the box last spoke: before that it was its own
+     * sensor. What is kept from people stands for nothing.
+     */
+    private boolean anotherIsMissed(BoxWatch watch, Gauge gauge) {
         return draft.alarmsAt(gauge.key().site()).stream()
-                .filter(Alarm::active)
+                .filter(alarm -> alarm.active() && !alarm.state().withheld())
+                .filter(alarm -> alarm.activations().stream().anyMatch(watch.heardAt()::isBefore))
                 .map(Alarm::key)
                 .filter(key -> key.condition().equals(Conditions.MISSING)
                         && !key.point().equals(gauge.key().point()))

@@ -85,4 +85,56 @@ class UnreadPointsScenarioTest {
 
         assertThat(box.missed()).containsExactly("flowline");
     }
+
+    @Test
+    void of_a_box_without_heartbeats_the_first_point_is_enough_however_it_posts_them() {
+        box = without().readsSingly(0, 10, FOUR).until(240);
+
+        assertThat(box.missed()).containsExactly("flowline");
+    }
+
+    @Test
+    void a_sensor_that_died_long_ago_does_not_hide_the_death_of_a_box_without_heartbeats() {
+        box = without()
+                .reads(0, 10, FOUR)
+                .reads(15, 120, "oil-tank", "separator", "water-tank")
+                .acknowledged(26, "flowline");
+
+        box.until(134);
+        assertThat(box.missed()).containsExactly("flowline");
+        box.until(480);
+
+        assertThat(box.missed()).containsExactly("flowline", "oil-tank");
+    }
+
+    @Test
+    void one_that_was_missed_once_more_after_the_box_last_spoke_stands_for_the_box() {
+        box = without().reads(0, 10, FOUR).reads(15, 60, "oil-tank", "separator", "water-tank");
+        box.readsSingly(65, 65, "flowline", "oil-tank", "separator", "water-tank")
+                .until(480);
+
+        assertThat(box.of("flowline").occurrence()).isEqualTo(1);
+        assertThat(box.missed()).containsExactly("flowline");
+    }
+
+    @Test
+    void a_point_that_was_put_aside_does_not_stand_for_the_box() {
+        box = without()
+                .reads(0, 10, FOUR)
+                .shelved(26, "flowline", Duration.ofHours(12))
+                .until(480);
+
+        assertThat(box.missed()).containsExactly("flowline", "oil-tank");
+    }
+
+    @Test
+    void a_point_out_of_service_does_not_stand_for_the_box() {
+        box = without().reads(0, 10, FOUR).outOfService(12, "flowline").until(480);
+
+        assertThat(box.missed()).containsExactly("flowline", "oil-tank");
+    }
+
+    private static UnreadPoints without() {
+        return new UnreadPoints(Optional.empty());
+    }
 }
