@@ -107,7 +107,10 @@ final class Measurements {
         return new Answer.Done();
     }
 
-    /** Another setup: what nobody asks for any more is over, and limits hold at once. */
+    /**
+     * Another setup: what nobody asks for any more is over, at a site that is gone too, so that nobody is called for it once the
+     * site is back; and limits hold at once.
+     */
     void setup(Setup before) {
         for (Point old : before.points()) {
             Point now = draft.setup().point(old.site(), old.id());
@@ -118,11 +121,22 @@ final class Measurements {
                 var found = new ArrayList<Found>();
                 put(Watching.changed(gauge, old.rules(), now.rules(), draft.now()), found);
                 put(new Equipments(draft).changed(now), found);
-                if (draft.setup().site(old.site()).isPresent()) {
-                    tell(found, old.site());
-                }
+                tell(found, old.site());
             }
         }
+        draft.setup().points().stream()
+                .filter(point -> before.known(point.site(), point.id()).isEmpty())
+                .forEach(this::putBack);
+    }
+
+    /** Limits judge its next reading, for the last one may be old. That none comes has to be found without one. */
+    private void putBack(Point point) {
+        point.rules().missing().ifPresent(patience -> {
+            Gauge gauge = draft.gauge(new Gauge.Key(point.site(), point.id()));
+            if (gauge.readAt().isPresent()) {
+                draft.put(Watching.postponed(gauge, draft.now().plus(patience), false));
+            }
+        });
     }
 
     private record Found(Gauge gauge, Finding finding) {

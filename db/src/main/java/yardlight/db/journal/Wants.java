@@ -13,6 +13,7 @@ import yardlight.escalation.heartbeat.BoxWatch;
 import yardlight.escalation.heartbeat.Path;
 import yardlight.escalation.limit.Gauge;
 import yardlight.escalation.setup.Box;
+import yardlight.escalation.setup.Point;
 import yardlight.escalation.setup.Setup;
 import yardlight.escalation.setup.Site;
 import yardlight.escalation.setup.Stop;
@@ -184,12 +185,20 @@ public final class Wants {
     private void changed(Setup next) {
         everywhere(setup);
         everywhere(next);
-        setup.points().forEach(point -> gauges.add(new Gauge.Key(point.site(), point.id())));
+        setup.points().forEach(this::gauge);
+        // Those that are put back are waited for.
+        next.points().stream()
+                .filter(point -> point.rules().missing().isPresent())
+                .forEach(this::gauge);
         floods.addAll(sites);
         // Any of them may be silent in an alarm that lies at a site which is gone, or be back in the setup.
         boxes.addAll(setup.boxes().keySet());
         boxes.addAll(next.boxes().keySet());
         people = true;
+    }
+
+    private void gauge(Point point) {
+        gauges.add(new Gauge.Key(point.site(), point.id()));
     }
 
     private void everywhere(Setup of) {
