@@ -98,11 +98,13 @@ final class Calls {
                 .toList();
         boolean flood = !calling.isEmpty()
                 && draft.flood(site).at(draft.now(), Flood.Numbers.USUAL).on();
-        if (flood) {
-            gather(site, calling);
-        } else {
-            calling.forEach(alarm -> callOrJoin(draft.alarm(alarm.key()), !again.contains(alarm.key())));
-        }
+        List<Alarm> together = calling.stream()
+                .filter(alarm -> flood && !ShutInAlarm.is(alarm.key()))
+                .toList();
+        calling.stream()
+                .filter(alarm -> !together.contains(alarm))
+                .forEach(alarm -> callOrJoin(draft.alarm(alarm.key()), !again.contains(alarm.key())));
+        gather(site, together);
         endings.left(before);
     }
 
@@ -204,9 +206,18 @@ final class Calls {
         return id;
     }
 
-    /** In a flood all alarms of the site are one callout: the oldest one goes on for all of them. */
+    /**
+     * In a flood all alarms of the site are one callout: the oldest one goes on for all of them. But that the site was not shut in
+     * has its own ladder and is for everybody at once: among many it would wait for the ladder of the others, or they would have
+     * everybody called.
+     */
     private void gather(String site, List<Alarm> calling) {
-        List<Callout> open = draft.calloutsAt(site);
+        if (calling.isEmpty()) {
+            return;
+        }
+        List<Callout> open = draft.calloutsAt(site).stream()
+                .filter(callout -> !ShutInAlarm.is(callout.facts()))
+                .toList();
         if (open.isEmpty()) {
             open(calling);
             return;

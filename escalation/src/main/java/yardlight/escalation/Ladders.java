@@ -17,6 +17,6 @@ final class Ladders {
 
     /** That a site was not shut in is for everybody, whatever the site's own ladder says. */
     static Ladder of(Draft draft, Callout.Facts facts) {
-        return facts.alarms().stream().anyMatch(ShutInAlarm::is) ? ShutInAlarm.EVERYONE : of(draft, facts.site());
+        return ShutInAlarm.is(facts) ? ShutInAlarm.EVERYONE : of(draft, facts.site());
     }
 }

@@ -3,6 +3,7 @@ package yardlight.escalation;
 import java.time.Duration;
 import java.util.List;
 import yardlight.escalation.alarm.AlarmKey;
+import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Rung;
 import yardlight.escalation.shutin.Terms;
@@ -26,5 +27,9 @@ public final class ShutInAlarm {
 
     static boolean is(AlarmKey key) {
         return key.point().equals(Terms.POINT) && key.condition().equals(CONDITION);
+    }
+
+    static boolean is(Callout.Facts callout) {
+        return callout.alarms().stream().anyMatch(ShutInAlarm::is);
     }
 }

@@ -22,8 +22,10 @@ import yardlight.escalation.wording.Wording;
 /** Gathers what a notice has to say at the moment at which it goes out, and has it worded. */
 final class Texts {
 
+    /** That a site was not shut in is for everybody: of many, it comes before what is as urgent. */
     static final Comparator<Alarm> WORST_FIRST = Comparator.comparing(Alarm::active)
             .thenComparing(Alarm::priority)
+            .thenComparing(alarm -> ShutInAlarm.is(alarm.key()))
             .reversed()
             .thenComparing(Cause.FURTHEST_FIRST);
 
