@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.ladder.Climb;
+import yardlight.escalation.ladder.Edit;
 import yardlight.escalation.ladder.Ladder;
 import yardlight.escalation.ladder.Place;
 import yardlight.escalation.ladder.Reach;
@@ -106,17 +107,37 @@ final class Climbs {
                                 .anyMatch(facts.told()::contains));
     }
 
-    /** Another setup: who was left to sleep may have been removed, and the place on the ladder may be gone. */
+    /** Another setup: who was left to sleep may have been removed, and the rungs may be others or stand elsewhere. */
     void reconsider(Callout callout) {
+        Ladder was = Ladders.of(draft.before().setup(), callout.facts());
         Ladder ladder = Ladders.of(draft, callout.facts());
+        boolean calling = callout.kind() == Callout.Kind.CALLING;
+        if (calling && was.equals(ladder) || !stands(callout)) {
+            return;
+        }
         var held = new TreeMap<>(callout.facts().held());
         held.keySet().retainAll(draft.setup().contacts().keySet());
         Callout.Facts facts = callout.facts().withReached(callout.facts().told(), held);
-        Place place = callout.place();
-        boolean gone = place.rung() >= ladder.rungs().size();
-        if (gone || callout.kind() == Callout.Kind.HELD) {
-            enter(facts, Optional.of(gone ? new Place(place.climb(), 0, 0) : place), place);
+        Edit.Found found = new Edit(was, ladder).of(callout.place(), calling);
+        Place place = found.place();
+        boolean moved = !place.equals(callout.place());
+        if (calling && moved) {
+            draft.log(facts, "is at rung " + (place.rung() + 1) + " now: its ladder was changed");
         }
+        if (found.calls()) {
+            enter(facts, Optional.of(place), place);
+        } else if (moved && callout instanceof Callout.Calling one) {
+            draft.put(new Callout.Calling(facts, place, one.nextAt()));
+        }
+    }
+
+    /** Whether it stands as it did before this decision: what was called in it was called by the ladder as it is now. */
+    private boolean stands(Callout callout) {
+        return draft.before()
+                .callout(callout.id())
+                .filter(was ->
+                        was.place().equals(callout.place()) && was.dueAt().equals(callout.dueAt()))
+                .isPresent();
     }
 
     /** Calls whoever may be called at the place, or the first place above it at which somebody may. */

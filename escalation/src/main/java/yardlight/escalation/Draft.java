@@ -48,6 +48,11 @@ final class Draft extends PutDown implements Situation {
         return now;
     }
 
+    /** Everything as it was when the decision began. */
+    Situation before() {
+        return before;
+    }
+
     void setup(Setup next) {
         setup = next;
     }
