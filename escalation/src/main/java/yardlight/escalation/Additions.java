@@ -42,7 +42,7 @@ final class Additions {
     }
 
     private Callout.Facts tellAgain(Callout.Facts facts, Predicate<String> unaware) {
-        Callout.Facts after = facts.announcing();
+        Callout.Facts after = draft.announced(facts);
         for (String contact : facts.told()) {
             if (unaware.test(contact) && carriers.has(contact, 0)) {
                 after = after.withOneMoreNotice();

@@ -105,7 +105,18 @@ final class Calls {
                 .filter(alarm -> !together.contains(alarm))
                 .forEach(alarm -> callOrJoin(draft.alarm(alarm.key()), !again.contains(alarm.key())));
         gather(site, together);
+        backAfterItWasOver(asked);
         endings.left(before);
+    }
+
+    private void backAfterItWasOver(List<Alarm> asked) {
+        asked.stream()
+                .flatMap(alarm -> live(draft.alarm(alarm.key())).stream())
+                .map(Callout::id)
+                .distinct()
+                .flatMap(id -> draft.callout(id).stream())
+                .filter(callout -> callout.facts().announced() == 0 && draft.holds(callout.facts()))
+                .forEach(climbs::again);
     }
 
     /** The worst of its cause comes first, and may have taken this one along. */

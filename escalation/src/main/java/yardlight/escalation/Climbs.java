@@ -162,13 +162,35 @@ final class Climbs {
             Instant until = step.until().get();
             draft.put(new Callout.Held(after, step.place().orElseThrow(), until));
             draft.log(after, "held until " + until + ": nobody on the ladder can be called before");
-        } else if (from.isEmpty() && after.announced() < after.alarms().size()) {
-            draft.log(after, "climbs once more: alarms joined that nobody has heard of");
+        } else if (from.isEmpty() && unheard(after)) {
+            draft.log(after, "climbs once more: there are alarms that nobody has heard of");
             enter(after, Optional.of(new Place(ladder.again(), 0, 0)), last);
         } else {
             draft.put(new Callout.Exhausted(notices.awake(after), last, draft.now()));
             boolean nobody = after.told().isEmpty() && after.held().isEmpty();
             draft.log(after, "exhausted: " + (nobody ? "there was nobody to call" : "nobody answered"));
+        }
+    }
+
+    private boolean unheard(Callout.Facts facts) {
+        boolean over = facts.announced() == 0 && !draft.holds(facts);
+        return !over && facts.announced() < facts.alarms().size();
+    }
+
+    /**
+     * What people read last is that it is over, and it is not. Who was told before hears so at once, and the ladder goes on as it
+     * was; when nothing is left of it, or everybody on it sleeps, it is climbed once more.
+     */
+    void again(Callout callout) {
+        draft.log(callout.facts(), "calls again: what people were told is over is back");
+        Callout.Facts facts = notices.additions().tellWorse(callout.facts());
+        Place place = callout.place();
+        boolean goesOn = callout.kind() == Callout.Kind.CALLING
+                && place.next(Ladders.of(draft, facts)).isPresent();
+        if (goesOn) {
+            draft.put(callout.with(facts));
+        } else {
+            enter(facts, Optional.of(new Place(place.climb(), 0, 0)), place);
         }
     }
 

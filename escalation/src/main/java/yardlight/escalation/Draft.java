@@ -100,6 +100,19 @@ final class Draft extends PutDown implements Situation {
         return mine && (untilNormal ? alarm.state().calls() : alarm.state().awaitsAnswer());
     }
 
+    /** Whether any alarm of the callout holds, and people have to be called for it. */
+    boolean holds(Callout.Facts callout) {
+        return callout.alarms().stream()
+                .map(this::alarm)
+                .filter(alarm -> alarm.callout().filter(callout.id()::equals).isPresent())
+                .anyMatch(alarm -> alarm.active() && alarm.state().calls());
+    }
+
+    /** The callout once a text says how it stands now. */
+    Callout.Facts announced(Callout.Facts callout) {
+        return callout.announcing(holds(callout));
+    }
+
     /** The live callouts of a site that this decision has to do with so far, oldest first. */
     List<Callout> touchedAt(String site) {
         return Stream.concat(

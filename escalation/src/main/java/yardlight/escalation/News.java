@@ -182,6 +182,7 @@ final class News {
                 text = more.get();
                 first = false;
                 goesWith(call, news);
+                told(news);
             }
         }
         return text;
@@ -225,7 +226,10 @@ final class News {
         Instant room = draft.desk(contact).roomForNews(draft.now(), notices.restraint(contact));
         if (!reach || room.isAfter(draft.now())) {
             free.forEach(news -> keep(news, reach ? room : draft.now().plus(Carriers.ASK_AGAIN)));
-        } else if (free.size() == 1) {
+            return;
+        }
+        free.forEach(this::told);
+        if (free.size() == 1) {
             leave(free.get(0));
             notices.send(free.get(0));
         } else {
@@ -239,6 +243,15 @@ final class News {
             free.forEach(news -> bundle(news, all.id()));
             notices.send(all);
         }
+    }
+
+    /** Who reads that it is over waits for nothing: if an alarm of the callout is back, that is new to them. */
+    private void told(Notice news) {
+        news.callouts().stream()
+                .filter(id -> news.id().startsWith(id + OVER))
+                .flatMap(id -> draft.callout(id).stream())
+                .filter(callout -> callout.live() || callout.kind() == Callout.Kind.ENDED)
+                .forEach(callout -> draft.put(callout.with(callout.facts().announcing(false))));
     }
 
     /** Why this is not to be said, or not any more. */

@@ -70,7 +70,7 @@ final class Notices {
                 underWay.filter(notice -> notice.state() == NoticeState.QUEUED).ifPresent(this::anew);
             }
         }
-        return reached(after, people).announcing();
+        return draft.announced(reached(after, people));
     }
 
     /** The contact is called again, and still not reached: their best line may take it by now. */
@@ -188,7 +188,7 @@ final class Notices {
     private void announce(Callout callout, String contact) {
         boolean calling = callout.kind() == Callout.Kind.CALLING;
         Callout.Facts facts = calling ? reached(callout.facts(), Set.of(contact)) : callout.facts();
-        draft.put(callout.with(facts.announcing()));
+        draft.put(callout.with(draft.announced(facts)));
     }
 
     void keep(Notice notice, Instant until, String why) {

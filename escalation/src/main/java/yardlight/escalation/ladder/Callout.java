@@ -42,7 +42,7 @@ public sealed interface Callout {
      * @param code the short number that a person answers with
      * @param priority that of its most urgent alarm
      * @param notices how many notices were made for it so far
-     * @param announced how many of its alarms the newest text knew of
+     * @param announced how many of its alarms the newest text knew of; none when it said that it is over
      * @param told contacts who were called, or whose notice is on its way
      * @param held contacts whose notice waits for the end of their quiet hours, and when that is
      */
@@ -74,9 +74,14 @@ public sealed interface Callout {
             return new Facts(id, code, site, ladder, priority, next, startedAt, notices, announced, told, held);
         }
 
-        /** The callout once a text knows of all its alarms. */
-        public Facts announcing() {
-            return new Facts(id, code, site, ladder, priority, alarms, startedAt, notices, alarms.size(), told, held);
+        /**
+         * The callout once a text knows of all its alarms.
+         *
+         * @param holds whether any of them holds; else what people read in it is that it is over
+         */
+        public Facts announcing(boolean holds) {
+            int known = holds ? alarms.size() : 0;
+            return new Facts(id, code, site, ladder, priority, alarms, startedAt, notices, known, told, held);
         }
 
         public Facts withOneMoreNotice() {

@@ -44,6 +44,7 @@ final class Phrases {
                 phrase("callout \\d+ answered by .*", m -> Optional.of("")),
                 phrase("callout \\d+ ended(?: for \\S+)?: (.*)", m -> say("ended", telling.reason(m.group(1)))),
                 phrase("callout \\d+ goes on, the alarm is back", m -> say("back")),
+                phrase("callout \\d+ calls again: .*", m -> say("again")),
                 phrase("callout \\d+ goes on at once: .*", m -> say("at-once")),
                 phrase("callout \\d+ is at rung (\\d+) now: .*", m -> say("moved", m.group(1))),
                 phrase("callout \\d+ held until (\\S+): .*", m -> say("held", time(m.group(1)))),

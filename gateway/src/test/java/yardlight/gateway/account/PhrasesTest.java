@@ -54,6 +54,7 @@ class PhrasesTest {
             water-tank/high-high shelved by ana for PT2H: welding, is now shelved | Ana Ruelas put it aside for 2 h: welding
             water-tank/high-high note by owner: float switch sticks: new one ordered | Note by owner: float switch sticks: new one ordered
             callout 47 calls rung 2, round 1 | The ladder calls rung 2, round 1
+            callout 47 calls again: what people were told is over is back | It is back after people heard that it was over: they are called again
             callout 47 is at rung 1 now: its ladder was changed | The ladder was changed: its rung 1 is where it is now
             callout 47 held until 2026-11-25T12:00:00Z: nobody on the ladder can be called before | Nobody on the ladder can be called before 6:00 AM
             box/silent is taken for power-off now, it was silent: box a says that the feed is off | Now taken for power off, before for silent
