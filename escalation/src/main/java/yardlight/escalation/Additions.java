@@ -3,6 +3,7 @@ package yardlight.escalation;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import yardlight.escalation.ladder.Callout;
 import yardlight.escalation.notice.NoticeState;
 import yardlight.escalation.setup.Contact;
@@ -39,6 +40,26 @@ final class Additions {
                 facts,
                 contact -> draft.unsent(facts.id()).stream()
                         .noneMatch(notice -> notice.contact().equals(contact) && notice.state() == NoticeState.HELD));
+    }
+
+    /**
+     * It is not over. Whoever read last that it is hears so at once; the others wait for the ladder, as they read that it holds. An
+     * end is said once to each in a callout, and so is this: what comes and goes must not use up the texts of an hour.
+     */
+    Callout.Facts tellBack(Callout.Facts facts) {
+        return tellAgain(
+                facts, contact -> notices.underWay(facts.id(), contact).isEmpty() && readThatItIsOver(facts, contact));
+    }
+
+    private boolean readThatItIsOver(Callout.Facts facts, String contact) {
+        return draft.notice(facts.id() + News.OVER + contact)
+                .filter(news -> news.state() != NoticeState.CANCELLED && news.state() != NoticeState.HELD)
+                .filter(news -> IntStream.rangeClosed(1, facts.notices())
+                        .mapToObj(number -> draft.notice(facts.id() + "." + number))
+                        .flatMap(Optional::stream)
+                        .filter(call -> call.contact().equals(contact))
+                        .noneMatch(call -> call.written().isAfter(news.written())))
+                .isPresent();
     }
 
     private Callout.Facts tellAgain(Callout.Facts facts, Predicate<String> unaware) {

@@ -178,15 +178,17 @@ final class Climbs {
     }
 
     /**
-     * What people read last is that it is over, and it is not. Who was told before hears so at once, and the ladder goes on as it
-     * was; when nothing is left of it, or everybody on it sleeps, it is climbed once more.
+     * What somebody read last is that it is over, and it is not. They hear so at once, and the ladder goes on as it was; when nothing
+     * is left of it, or everybody on it sleeps, it is climbed once more.
      */
     void again(Callout callout) {
-        draft.log(callout.facts(), "calls again: what people were told is over is back");
-        Callout.Facts facts = notices.additions().tellWorse(callout.facts());
+        Callout.Facts facts = notices.additions().tellBack(callout.facts());
         Place place = callout.place();
         boolean goesOn = callout.kind() == Callout.Kind.CALLING
                 && place.next(Ladders.of(draft, facts)).isPresent();
+        if (!goesOn || facts.notices() > callout.facts().notices()) {
+            draft.log(facts, "calls again: what people were told is over is back");
+        }
         if (goesOn) {
             draft.put(callout.with(facts));
         } else {

@@ -35,7 +35,7 @@ final class News {
     static final Duration OF_USE = Duration.ofHours(12);
 
     private static final String TAKEN = ".taken.";
-    private static final String OVER = ".over.";
+    static final String OVER = ".over.";
 
     private final Draft draft;
     private final Notices notices;

@@ -125,9 +125,16 @@ final class Returns {
         draft.setup().boxes().values().stream()
                 .filter(box -> path(box).isPresent())
                 .collect(Collectors.groupingBy(box -> path(box).orElseThrow(), LinkedHashMap::new, Collectors.toList()))
-                .forEach((path, boxes) -> draft.absence(path)
-                        .filter(absence -> absence.open() && stranded(absence.key(), boxes))
-                        .ifPresent(absence -> dissolve(absence, boxes)));
+                .forEach(this::setup);
+    }
+
+    /** Most silences are of one site, and there can be thousands: such a one leaves nobody behind. */
+    private void setup(Path path, List<Box> silent) {
+        if (silent.stream().anyMatch(box -> !path.equals(Path.site(box.site())))) {
+            draft.absence(path)
+                    .filter(absence -> absence.open() && stranded(absence.key(), silent))
+                    .ifPresent(absence -> dissolve(absence, silent));
+        }
     }
 
     private Optional<Path> path(Box box) {

@@ -2,11 +2,12 @@ package yardlight.escalation.ladder;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
- * A ladder that is changed while it is climbed. What was called once is not called again because of it, and nothing is left out:
- * the climb stays on its rung, wherever that is now, or goes on at the first one that it has not called yet. A rung is told by
- * whom it calls, not by how long and how often.
+ * A ladder that is changed while it is climbed. Nothing is left out: the climb stays on its rung, wherever that is now, or goes on at
+ * the first one that it has not called yet and calls what stands above that, also again. A rung is told by whom it calls, not by how
+ * long and how often.
  *
  * @param was the ladder as it was climbed so far
  * @param now the ladder as it is from now on
@@ -66,6 +67,6 @@ public record Edit(Ladder was, Ladder now) {
     }
 
     private static boolean same(Rung one, Rung other) {
-        return one.call().equals(other.call()) && one.asks() == other.asks();
+        return Set.copyOf(one.call()).equals(Set.copyOf(other.call())) && one.asks() == other.asks();
     }
 }
