@@ -18,8 +18,8 @@ final class FormFields {
     private FormFields() {}
 
     /**
-     * What the query says, and behind it what a posted form does, which may be as long as any body (Servlet 6.1, 3.1). A field that cannot be read is left
-     * out.
+     * What the query says, and behind it what a posted form does (Servlet 6.1, 3.1), which may be as long as any body. A field that
+     * cannot be read is left out.
      *
      * @param type of the content; null when nothing is said of it
      */

@@ -49,8 +49,7 @@ class PhoneLines {
      * Adds the line behind the contact's others; one that is there already is left as it is.
      *
      * @throws Problem 404 when there is no such contact, 409 when the document cannot be changed from here, or when another one
-     *     was stored meanwhile, 422 when the
-     *     channel does not take the address
+     *     was stored meanwhile, 422 when the channel does not take the address
      */
     void add(String contact, String address, String by) {
         Contact known = Optional.ofNullable(inForce.setup().contacts().get(contact))
